@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.physics.gate;
+
+import hotside.relation.Relation;
+import hotside.relation.Slot;
+import hotside.relation.Working;
+import hotside.unit.Quantity;
+
+/**
+ * Net force of the exhaust on a closed, flat wastegate valve, positive in the opening direction.
+ *
+ * <p>Source: force is pressure difference times area; static pressures on the faces only. The
+ * momentum of a jet is left out, so this is a closed valve: once it lifts, the flow takes up to
+ * some tens of percent off.
+ */
+public final class ValveForce {
+    public static final Relation RELATION =
+            Relation.named("valve-force", "Push of the exhaust on a gate valve", "Gate")
+                    .says(
+                            "The exhaust pushes on the closed valve with the pressure difference across it times the"
+                                    + " area of the seat. Downstream is what the gate vents to: the air around for a"
+                                    + " vented gate, the pressure after the turbine for one that returns to the pipe.")
+                    .tex("F = \\frac{\\pi}{4}\\,d_s^2\\,(p_u - p_d)")
+                    .input(
+                            Slot.number(
+                                            "seatDiameter",
+                                            "d_s",
+                                            Quantity.LENGTH,
+                                            "bore of the valve seat")
+                                    .above(0, 0.2)
+                                    .usual(
+                                            0.015,
+                                            0.07,
+                                            "wastegate seats run from about 15 to 70 mm")
+                                    .typical(0.046))
+                    .input(
+                            Slot.number(
+                                            "upstream",
+                                            "p_u",
+                                            Quantity.PRESSURE,
+                                            "pressure under the valve")
+                                    .range(0, 2e6)
+                                    .usual(
+                                            80e3,
+                                            600e3,
+                                            "turbine inlets run from ambient to about 6 bar")
+                                    .typical(181e3))
+                    .input(
+                            Slot.number(
+                                            "downstream",
+                                            "p_d",
+                                            Quantity.PRESSURE,
+                                            "pressure behind the valve")
+                                    .range(0, 2e6)
+                                    .usual(
+                                            60e3,
+                                            300e3,
+                                            "a gate vents to ambient or to the pipe after the turbine")
+                                    .typical(101_325))
+                    .output(
+                            "force",
+                            "F",
+                            Quantity.FORCE,
+                            "push of the exhaust, positive opens the valve")
+                    .assumes(
+                            "the valve is closed and flat, so pressure acts on the seat area",
+                            "both pressures are static and steady")
+                    .source("force is pressure difference times area; any mechanics text")
+                    .by(ValveForce::work);
+
+    private ValveForce() {}
+
+    /**
+     * @param seatDiameter bore of the seat, m, at least 0; not the diameter of the valve head
+     * @param upstream absolute static pressure under the valve, Pa
+     * @param downstream absolute static pressure behind the valve, Pa
+     * @return force, N; negative if {@code downstream} exceeds {@code upstream}
+     */
+    public static double of(double seatDiameter, double upstream, double downstream) {
+        return seatArea(seatDiameter) * (upstream - downstream);
+    }
+
+    private static double seatArea(double diameter) {
+        return Math.PI / 4 * diameter * diameter;
+    }
+
+    private static void work(Working w) {
+        double diameter = w.in("seatDiameter");
+        w.step(
+                "area",
+                "A_s",
+                Quantity.AREA,
+                "\\frac{\\pi}{4}\\,@seatDiameter^2",
+                seatArea(diameter),
+                "The exhaust acts on the area inside the seat.");
+        w.out(
+                "force",
+                "@area\\,(@upstream - @downstream)",
+                of(diameter, w.in("upstream"), w.in("downstream")),
+                "Only the difference of the two pressures pushes.");
+    }
+}

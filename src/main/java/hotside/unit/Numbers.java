@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.unit;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/**
+ * Numbers as people read them. A point is the decimal mark here; a screen may put its own in its
+ * place.
+ */
+public final class Numbers {
+    private static final int LONGEST_PLAIN = 7;
+    private static final int SMALLEST_PLAIN = -4;
+
+    private Numbers() {}
+
+    /**
+     * A number rounded to significant digits, trailing zeros kept: {@code 66.0}, {@code 1.20×10⁻⁵}.
+     *
+     * @param digits 1 to 15
+     */
+    public static String significant(double value, int digits) {
+        if (!Double.isFinite(value)) {
+            return Double.isNaN(value) ? "not a number" : value > 0 ? "infinite" : "−infinite";
+        }
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal rounded =
+                new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
+        int exponent = rounded.precision() - rounded.scale() - 1;
+        if (exponent >= LONGEST_PLAIN || exponent < SMALLEST_PLAIN) {
+            return scientific(rounded.unscaledValue().toString(), exponent, digits);
+        }
+        BigDecimal padded =
+                rounded.scale() < digits - 1 - exponent
+                        ? rounded.setScale(Math.max(0, digits - 1 - exponent))
+                        : rounded;
+        return minus(
+                padded.scale() < 0 ? padded.setScale(0).toPlainString() : padded.toPlainString());
+    }
+
+    /** A number as it is, with no more digits than it has, at most ten: {@code 85}, {@code 3.5}. */
+    public static String plain(double value) {
+        if (!Double.isFinite(value) || value == 0) {
+            return significant(value, 10);
+        }
+        BigDecimal rounded =
+                new BigDecimal(value)
+                        .round(new MathContext(10, RoundingMode.HALF_EVEN))
+                        .stripTrailingZeros();
+        int exponent = rounded.precision() - rounded.scale() - 1;
+        if (exponent >= 10 || exponent < -6) {
+            return scientific(rounded.unscaledValue().toString(), exponent, rounded.precision());
+        }
+        return minus(
+                rounded.scale() < 0
+                        ? rounded.setScale(0).toPlainString()
+                        : rounded.toPlainString());
+    }
+
+    /** The number of significant digits rounded to, as a number. */
+    public static double rounded(double value, int digits) {
+        if (value == 0 || !Double.isFinite(value)) {
+            return value;
+        }
+        return new BigDecimal(value)
+                .round(new MathContext(digits, RoundingMode.HALF_EVEN))
+                .doubleValue();
+    }
+
+    private static String scientific(String unscaled, int exponent, int digits) {
+        String sign = unscaled.startsWith("-") ? "−" : "";
+        StringBuilder mantissa = new StringBuilder(unscaled.replace("-", ""));
+        while (mantissa.length() < digits) {
+            mantissa.append('0');
+        }
+        if (mantissa.length() > 1) {
+            mantissa.insert(1, '.');
+        }
+        return sign + mantissa + "×10" + superscript(exponent);
+    }
+
+    private static String superscript(int exponent) {
+        StringBuilder text = new StringBuilder();
+        for (char c : Integer.toString(exponent).toCharArray()) {
+            text.append(c == '-' ? '⁻' : "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(c - '0'));
+        }
+        return text.toString();
+    }
+
+    private static String minus(String text) {
+        return text.replace('-', '−');
+    }
+}
