@@ -61,7 +61,9 @@ record NumberText(
     private static final Pattern POWER_OF_TEN = Pattern.compile(SIGN + "10" + POWER);
     private static final String SPACED =
             "[0-9]{1,3}(?<gap>[ '\u00A0])[0-9]{3}(?![0-9/])(?:\\k<gap>[0-9]{3}(?![0-9/]))*";
-    private static final String GROUPED = "[1-9][0-9]{0,2}(?:[.,][0-9]{3})+";
+    private static final String ONE_MARK = "[0-9]*[.,][0-9]+";
+    private static final String THOUSANDS = "[1-9][0-9]{0,2}([.,])[0-9]{3}(?:\\1[0-9]{3})*";
+    private static final String THOUSANDS_AND_DECIMALS = THOUSANDS + "(?!\\1)[.,][0-9]+";
     private static final Pattern DECIMAL =
             Pattern.compile(
                     SIGN
@@ -104,41 +106,43 @@ record NumberText(
     }
 
     private static NumberText decimal(Matcher m, String tidy) {
-        String body = m.group("body");
-        String bare = body.replaceAll("[ '\u00A0]", "");
-        int last = Math.max(bare.lastIndexOf('.'), bare.lastIndexOf(','));
         String exponent = m.group("e") != null ? m.group("e") : exponent(m);
-        boolean grouped = bare.length() < body.length();
-        if (last < 0) {
-            return only(m, tidy, number(bare + "e" + exponent), digits(bare), DecimalHabit.UNKNOWN);
+        String bare = m.group("body").replaceAll("[ '\u00A0]", "");
+        String all = bare.replaceAll("[.,]", "");
+        int digits = digits(all);
+        double whole = number(all + "e" + exponent);
+        if (bare.equals(all)) {
+            return only(m, tidy, whole, digits, DecimalHabit.UNKNOWN);
         }
+        int last = Math.max(bare.lastIndexOf('.'), bare.lastIndexOf(','));
+        String fraction = bare.substring(last + 1);
+        String before = all.substring(0, all.length() - fraction.length());
+        double decimal = number(before + "." + fraction + "e" + exponent);
         char mark = bare.charAt(last);
-        String before = bare.substring(0, last);
-        String after = bare.substring(last + 1);
-        String all = before.replaceAll("[.,]", "") + after;
-        double decimal = number(before.replaceAll("[.,]", "") + "." + after + "e" + exponent);
-        if (before.matches("[0-9]*")) {
-            boolean either =
-                    !grouped && exponent.equals("0") && (before + mark + after).matches(GROUPED);
-            return either
-                    ? new NumberText(
-                            typed(m),
-                            rest(m, tidy),
-                            signed(m, decimal),
-                            signed(m, number(all)),
-                            digits(all),
-                            DecimalHabit.UNKNOWN,
-                            mark)
-                    : only(m, tidy, decimal, digits(all), habit(mark));
+        boolean spaced = bare.length() < m.group("body").length();
+        boolean oneMark = bare.matches(ONE_MARK);
+        boolean thousands = !spaced && bare.matches(THOUSANDS);
+        if (oneMark && thousands && exponent.equals("0")) {
+            return either(m, tidy, decimal, whole, digits, mark);
         }
-        char other = mark == '.' ? ',' : '.';
-        if (!grouped && before.indexOf(mark) < 0 && before.matches(GROUPED)) {
-            return only(m, tidy, decimal, digits(all), habit(mark));
+        if (oneMark || !spaced && bare.matches(THOUSANDS_AND_DECIMALS)) {
+            return only(m, tidy, decimal, digits, habit(mark));
         }
-        if (!grouped && before.indexOf(other) < 0 && bare.matches(GROUPED)) {
-            return only(m, tidy, number(all + "e" + exponent), digits(all), habit(other));
-        }
-        return only(m, tidy, Double.NaN, digits(all), DecimalHabit.UNKNOWN);
+        return thousands
+                ? only(m, tidy, whole, digits, habit(mark == '.' ? ',' : '.'))
+                : only(m, tidy, Double.NaN, digits, DecimalHabit.UNKNOWN);
+    }
+
+    private static NumberText either(
+            Matcher m, String tidy, double decimal, double grouped, int digits, char mark) {
+        return new NumberText(
+                typed(m),
+                rest(m, tidy),
+                signed(m, decimal),
+                signed(m, grouped),
+                digits,
+                DecimalHabit.UNKNOWN,
+                mark);
     }
 
     private static NumberText only(
