@@ -1,6 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.physics;
 
+import hotside.physics.duct.DuctFlow;
+import hotside.physics.duct.FannoFlow;
+import hotside.physics.duct.FrictionFactor;
+import hotside.physics.duct.PipeFrictionDrop;
+import hotside.physics.duct.PipeVelocity;
+import hotside.physics.duct.ReynoldsNumber;
+import hotside.physics.duct.StaticTotal;
+import hotside.physics.gas.ExhaustGas;
+import hotside.physics.gas.HumidAir;
+import hotside.physics.gas.IsentropicFlow;
 import hotside.physics.gate.ValveForce;
 import hotside.relation.Relation;
 import java.util.List;
@@ -12,6 +22,18 @@ import java.util.List;
 public final class PhysicsRelations {
     public static final List<Relation> ALL =
             List.of(
+                    // Air and gas
+                    HumidAir.RELATION,
+                    ExhaustGas.RELATION,
+                    IsentropicFlow.RELATION,
+                    // Exhaust flow
+                    PipeVelocity.RELATION,
+                    StaticTotal.RELATION,
+                    ReynoldsNumber.RELATION,
+                    FrictionFactor.RELATION,
+                    PipeFrictionDrop.RELATION,
+                    FannoFlow.RELATION,
+                    DuctFlow.RELATION,
                     // Gate
                     ValveForce.RELATION);
 
