@@ -2,7 +2,17 @@
 package hotside.physics;
 
 import hotside.physics.engine.BoostWorth;
+import hotside.physics.engine.Din70020;
+import hotside.physics.engine.HeldBoostCorrection;
+import hotside.physics.engine.Iso1585;
+import hotside.physics.engine.MeanEffectivePressure;
+import hotside.physics.engine.MixtureRatio;
 import hotside.physics.engine.PowerToFlow;
+import hotside.physics.engine.PumpingLoss;
+import hotside.physics.engine.ResidualEffect;
+import hotside.physics.engine.SaeJ1349;
+import hotside.physics.engine.SaeJ607;
+import hotside.physics.engine.SpeedDensity;
 import hotside.physics.engine.TorquePower;
 import hotside.physics.gate.ValveForce;
 import hotside.relation.Relation;
@@ -17,8 +27,18 @@ public final class PhysicsRelations {
             List.of(
                     // Engine and power
                     TorquePower.RELATION,
+                    MeanEffectivePressure.RELATION,
+                    MixtureRatio.RELATION,
                     PowerToFlow.RELATION,
+                    SpeedDensity.RELATION,
                     BoostWorth.RELATION,
+                    PumpingLoss.RELATION,
+                    ResidualEffect.RELATION,
+                    SaeJ1349.RELATION,
+                    Iso1585.RELATION,
+                    Din70020.RELATION,
+                    SaeJ607.RELATION,
+                    HeldBoostCorrection.RELATION,
                     // Gate
                     ValveForce.RELATION);
 
