@@ -9,7 +9,17 @@ import hotside.physics.duct.PipeVelocity;
 import hotside.physics.duct.ReynoldsNumber;
 import hotside.physics.duct.StaticTotal;
 import hotside.physics.engine.BoostWorth;
+import hotside.physics.engine.Din70020;
+import hotside.physics.engine.HeldBoostCorrection;
+import hotside.physics.engine.Iso1585;
+import hotside.physics.engine.MeanEffectivePressure;
+import hotside.physics.engine.MixtureRatio;
 import hotside.physics.engine.PowerToFlow;
+import hotside.physics.engine.PumpingLoss;
+import hotside.physics.engine.ResidualEffect;
+import hotside.physics.engine.SaeJ1349;
+import hotside.physics.engine.SaeJ607;
+import hotside.physics.engine.SpeedDensity;
 import hotside.physics.engine.TorquePower;
 import hotside.physics.gas.ExhaustGas;
 import hotside.physics.gas.HumidAir;
@@ -31,7 +41,10 @@ public final class PhysicsRelations {
                     IsentropicFlow.RELATION,
                     // Engine and power
                     TorquePower.RELATION,
+                    MeanEffectivePressure.RELATION,
+                    MixtureRatio.RELATION,
                     PowerToFlow.RELATION,
+                    SpeedDensity.RELATION,
                     BoostWorth.RELATION,
                     // Exhaust flow
                     PipeVelocity.RELATION,
@@ -41,6 +54,13 @@ public final class PhysicsRelations {
                     PipeFrictionDrop.RELATION,
                     FannoFlow.RELATION,
                     DuctFlow.RELATION,
+                    PumpingLoss.RELATION,
+                    ResidualEffect.RELATION,
+                    SaeJ1349.RELATION,
+                    Iso1585.RELATION,
+                    Din70020.RELATION,
+                    SaeJ607.RELATION,
+                    HeldBoostCorrection.RELATION,
                     // Gate
                     ValveForce.RELATION);
 
