@@ -22,6 +22,12 @@ public final class StepTex {
                     "(?<=[0-9)}]|@[A-Za-z0-9]{1,60})(?:\\\\[,;: ]|\\s)*(?=@)"
                             + "|(?<=@[A-Za-z0-9]{1,60})(?:\\\\[,;: ]|\\s)*(?=\\\\frac)");
 
+    /** What is applied to the next thing rather than multiplied by it, with its limits. */
+    private static final Pattern APPLIED =
+            Pattern.compile(
+                    "\\\\(?:sum|prod|int|log|ln|lg|exp|max|min|sin|cos|tan|text|mathrm|operatorname)"
+                            + "(?:[_^]?\\{[^{}]*}|[_^]\\\\?\\w)*$");
+
     private record Known(String symbol, Quantity quantity, Object value) {}
 
     private final Map<String, Known> known = new HashMap<>();
@@ -71,7 +77,12 @@ public final class StepTex {
      * one.
      */
     public static String multiplied(String formula) {
-        return SIDE_BY_SIDE.matcher(formula).replaceAll("\\\\times ");
+        Matcher matcher = SIDE_BY_SIDE.matcher(formula);
+        return matcher.replaceAll(
+                gap -> {
+                    boolean applied = APPLIED.matcher(formula.substring(0, gap.start())).find();
+                    return Matcher.quoteReplacement(applied ? gap.group() : "\\times ");
+                });
     }
 
     /** Both in one line, as for another program. */
