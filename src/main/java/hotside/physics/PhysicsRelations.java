@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.physics;
 
+import hotside.physics.gate.CrackPressure;
+import hotside.physics.gate.DiaphragmForce;
+import hotside.physics.gate.SpringForce;
 import hotside.physics.gate.ValveForce;
 import hotside.relation.Relation;
 import java.util.List;
@@ -13,7 +16,10 @@ public final class PhysicsRelations {
     public static final List<Relation> ALL =
             List.of(
                     // Gate
-                    ValveForce.RELATION);
+                    DiaphragmForce.RELATION,
+                    SpringForce.RELATION,
+                    ValveForce.RELATION,
+                    CrackPressure.RELATION);
 
     private PhysicsRelations() {}
 }
