@@ -24,6 +24,9 @@ import hotside.physics.engine.TorquePower;
 import hotside.physics.gas.ExhaustGas;
 import hotside.physics.gas.HumidAir;
 import hotside.physics.gas.IsentropicFlow;
+import hotside.physics.gate.CrackPressure;
+import hotside.physics.gate.DiaphragmForce;
+import hotside.physics.gate.SpringForce;
 import hotside.physics.gate.ValveForce;
 import hotside.relation.Relation;
 import java.util.List;
@@ -62,7 +65,10 @@ public final class PhysicsRelations {
                     SaeJ607.RELATION,
                     HeldBoostCorrection.RELATION,
                     // Gate
-                    ValveForce.RELATION);
+                    DiaphragmForce.RELATION,
+                    SpringForce.RELATION,
+                    ValveForce.RELATION,
+                    CrackPressure.RELATION);
 
     private PhysicsRelations() {}
 }
