@@ -1,6 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.physics;
 
+import hotside.physics.compressor.ChargeCooler;
+import hotside.physics.compressor.CompressorEfficiency;
+import hotside.physics.compressor.CompressorOutlet;
+import hotside.physics.compressor.CoolerEffectiveness;
+import hotside.physics.compressor.CorrectedFlow;
+import hotside.physics.compressor.CorrectedSpeed;
+import hotside.physics.compressor.PressureRatio;
+import hotside.physics.compressor.WheelPower;
 import hotside.physics.engine.BoostWorth;
 import hotside.physics.engine.Din70020;
 import hotside.physics.engine.HeldBoostCorrection;
@@ -39,6 +47,15 @@ public final class PhysicsRelations {
                     Din70020.RELATION,
                     SaeJ607.RELATION,
                     HeldBoostCorrection.RELATION,
+                    // Compressor and cooler
+                    PressureRatio.RELATION,
+                    CompressorOutlet.RELATION,
+                    CompressorEfficiency.RELATION,
+                    WheelPower.RELATION,
+                    CorrectedFlow.RELATION,
+                    CorrectedSpeed.RELATION,
+                    ChargeCooler.RELATION,
+                    CoolerEffectiveness.RELATION,
                     // Gate
                     ValveForce.RELATION);
 
