@@ -1,6 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.physics;
 
+import hotside.physics.compressor.ChargeCooler;
+import hotside.physics.compressor.CompressorEfficiency;
+import hotside.physics.compressor.CompressorOutlet;
+import hotside.physics.compressor.CoolerEffectiveness;
+import hotside.physics.compressor.CorrectedFlow;
+import hotside.physics.compressor.CorrectedSpeed;
+import hotside.physics.compressor.PressureRatio;
+import hotside.physics.compressor.WheelPower;
 import hotside.physics.duct.DuctFlow;
 import hotside.physics.duct.FannoFlow;
 import hotside.physics.duct.FrictionFactor;
@@ -49,6 +57,15 @@ public final class PhysicsRelations {
                     PowerToFlow.RELATION,
                     SpeedDensity.RELATION,
                     BoostWorth.RELATION,
+                    // Compressor and cooler
+                    PressureRatio.RELATION,
+                    CompressorOutlet.RELATION,
+                    CompressorEfficiency.RELATION,
+                    WheelPower.RELATION,
+                    CorrectedFlow.RELATION,
+                    CorrectedSpeed.RELATION,
+                    ChargeCooler.RELATION,
+                    CoolerEffectiveness.RELATION,
                     // Exhaust flow
                     PipeVelocity.RELATION,
                     StaticTotal.RELATION,
