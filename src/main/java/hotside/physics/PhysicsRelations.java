@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.physics;
 
+import hotside.physics.duct.DuctCapacity;
 import hotside.physics.duct.DuctFlow;
 import hotside.physics.duct.FannoFlow;
 import hotside.physics.duct.FrictionFactor;
@@ -34,6 +35,7 @@ public final class PhysicsRelations {
                     PipeFrictionDrop.RELATION,
                     FannoFlow.RELATION,
                     DuctFlow.RELATION,
+                    DuctCapacity.RELATION,
                     // Gate
                     ValveForce.RELATION);
 

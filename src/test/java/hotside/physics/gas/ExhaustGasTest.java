@@ -11,6 +11,7 @@ import hotside.relation.Values;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -59,8 +60,8 @@ class ExhaustGasTest {
 
     @Property(seed = "20261125")
     void keepsEveryAtom(
-            @ForAll @DoubleRange(min = 0.7, max = 1.5) double lambda,
-            @ForAll @DoubleRange(min = 0.5, max = 4) double y) {
+            @ForAll @Scale(7) @DoubleRange(min = 0.7, max = 1.5) double lambda,
+            @ForAll @Scale(7) @DoubleRange(min = 0.5, max = 4) double y) {
         GasMix gas = ExhaustGas.at(lambda, y).mix();
         double carbon = gas.share(Species.CO2) + gas.share(Species.CO);
         double hydrogen = 2 * gas.share(Species.H2O) + 2 * gas.share(Species.H2);
@@ -75,7 +76,8 @@ class ExhaustGasTest {
     }
 
     @Property(seed = "20261125")
-    void richGasIsInWaterGasBalance(@ForAll @DoubleRange(min = 0.7, max = 0.98) double lambda) {
+    void richGasIsInWaterGasBalance(
+            @ForAll @Scale(7) @DoubleRange(min = 0.7, max = 0.98) double lambda) {
         GasMix gas = ExhaustGas.at(lambda, 1.87).mix();
         double k =
                 gas.share(Species.H2O)
@@ -92,7 +94,8 @@ class ExhaustGasTest {
     }
 
     @Property(seed = "20261125")
-    void aRicherMixtureIsLighter(@ForAll @DoubleRange(min = 0.6, max = 0.99) double lambda) {
+    void aRicherMixtureIsLighter(
+            @ForAll @Scale(7) @DoubleRange(min = 0.6, max = 0.99) double lambda) {
         assertTrue(ExhaustGas.at(lambda).molarMass() < ExhaustGas.at(lambda + 0.01).molarMass());
     }
 
