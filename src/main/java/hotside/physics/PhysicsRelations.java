@@ -9,6 +9,7 @@ import hotside.physics.compressor.CorrectedFlow;
 import hotside.physics.compressor.CorrectedSpeed;
 import hotside.physics.compressor.PressureRatio;
 import hotside.physics.compressor.WheelPower;
+import hotside.physics.duct.DuctCapacity;
 import hotside.physics.duct.DuctFlow;
 import hotside.physics.duct.FannoFlow;
 import hotside.physics.duct.FrictionFactor;
@@ -81,6 +82,7 @@ public final class PhysicsRelations {
                     Din70020.RELATION,
                     SaeJ607.RELATION,
                     HeldBoostCorrection.RELATION,
+                    DuctCapacity.RELATION,
                     // Gate
                     DiaphragmForce.RELATION,
                     SpringForce.RELATION,
