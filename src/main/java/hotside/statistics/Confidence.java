@@ -64,7 +64,7 @@ public final class Confidence {
      *
      * @param t any sign, may be infinite
      * @param degreesOfFreedom above 0, may be infinite
-     * @return 0 to 1; small tails keep their digits
+     * @return 0 to 1, correct to about 1e-10; small tails keep their digits
      */
     public static double bothTails(double t, double degreesOfFreedom) {
         if (degreesOfFreedom > AS_GOOD_AS_KNOWN) {

@@ -14,20 +14,11 @@ import org.apache.commons.math3.special.Erf;
  * averaged over the estimated one. Both integrals are numeric, to about 1e-10.
  */
 public final class StudentizedRange {
-    /** A trapezoid this fine is exact to 1e-15 for integrands that fall off like a normal curve. */
-    private static final double STEP = 0.25;
+    /** Below it no largest of several normal values lies. */
+    private static final double LOWEST = -6.5;
 
-    private static final double LOWEST = -9;
-    private static final double[] DENSITY = new double[180];
-    private static final double[] BELOW = new double[DENSITY.length];
-
-    static {
-        for (int i = 0; i < DENSITY.length; i++) {
-            double z = LOWEST + i * STEP;
-            DENSITY[i] = Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
-            BELOW[i] = below(z);
-        }
-    }
+    /** Above half the range by so much, both ends of it are past all likelihood. */
+    private static final double MARGIN = 7.5;
 
     private StudentizedRange() {}
 
@@ -45,8 +36,7 @@ public final class StudentizedRange {
         if (degreesOfFreedom > Confidence.AS_GOOD_AS_KNOWN) {
             return rangeAbove(q, groups);
         }
-        return EstimatedSpread.average(
-                degreesOfFreedom, s -> rangeAbove(q * s, groups), 0, Double.MAX_VALUE / 16);
+        return EstimatedSpread.average(degreesOfFreedom, s -> rangeAbove(q * s, groups));
     }
 
     /**
@@ -65,21 +55,23 @@ public final class StudentizedRange {
         return new BrentSolver(1e-9, 1e-12, 1e-11).solve(300, miss, 0, high);
     }
 
-    /** Tail of the range of normal values of known spread. */
+    /**
+     * Tail of the range of normal values of known spread, by the trapezoid rule: it converges
+     * exponentially for integrands that fall off like a normal curve; more groups bend them more.
+     */
     private static double rangeAbove(double w, int groups) {
+        double h = 0.8 / Math.sqrt(groups);
+        double highest = w / 2 + MARGIN;
         double sum = 0;
-        for (int i = 0; i < DENSITY.length; i++) {
-            double z = LOWEST + i * STEP;
-            if (z > w / 2 + 9 && z > 9) {
-                break;
-            }
-            double share = Math.min(1, below(z - w) / BELOW[i]);
+        for (double z = LOWEST; z < highest; z += h) {
+            double below = below(z);
+            double share = Math.min(1, below(z - w) / below);
             sum +=
-                    DENSITY[i]
-                            * Math.pow(BELOW[i], groups - 1)
+                    Math.exp(-z * z / 2)
+                            * Math.pow(below, groups - 1)
                             * -Math.expm1((groups - 1) * Math.log1p(-share));
         }
-        return Math.min(1, groups * STEP * sum);
+        return Math.min(1, groups * h / Math.sqrt(2 * Math.PI) * sum);
     }
 
     private static double below(double z) {

@@ -21,8 +21,8 @@ public final class SmoothingBias {
             Relation.named(ID, "What smoothing takes off a peak", "Reading curves")
                     .says(
                             "A moving average replaces the peak by the mean of what lies about it, which is lower. Twice"
-                                    + " the window takes four times as much off the peak but only a third off the"
-                                    + " noise.")
+                                    + " the window takes four times as much off the peak but only 29 % off"
+                                    + " the noise.")
                     .tex(
                             "b = -\\frac{d}{x^2}\\,\\frac{h^2 (N^2 - 1)}{12}, \\quad"
                                     + " s_N = \\frac{s}{\\sqrt N}")
