@@ -191,7 +191,7 @@ class FieldsTest {
                 "NaN | write \"share: 1.5\"",
                 "Infinity | write \"share: 1.5\"",
                 "1e999 | write \"share: 1.5\"",
-                "0x10 | write \"0\"",
+                "0x10 | write \"share: 1.5\"",
                 "1d | write \"1\"",
                 "1.2.3 | write \"share: 1.5\""
             })
