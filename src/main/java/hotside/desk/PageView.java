@@ -198,6 +198,18 @@ final class PageView {
                 new double[] {number(box, "left"), number(box, "top"), number(box, "width"), number(box, "height")});
     }
 
+    /** How many screens the page is long, for the tour. */
+    int screenfuls() {
+        double height = ((Number) engine.executeScript("document.documentElement.scrollHeight")).doubleValue();
+        double seen = ((Number) engine.executeScript("window.innerHeight")).doubleValue();
+        return (int) Math.max(1, Math.ceil(height / seen));
+    }
+
+    /** Scrolls to one of the page's screens, from 0. */
+    void turnTo(int screen) {
+        engine.executeScript("window.scrollTo(0, window.innerHeight * " + screen + ")");
+    }
+
     /** The text that the page shows, for tests and the tour. */
     String text() {
         return document().getElementById("page").getTextContent();

@@ -25,7 +25,7 @@ public final class Shell {
      * @param percent text size, 100 for the usual
      */
     public static String html(String theme, int percent) {
-        return "<!DOCTYPE html><html lang=\"en\" data-theme=\"" + Html.escape(theme) + "\" style=\"font-size:" + percent
+        return "<!DOCTYPE html><html lang=\"en\" data-theme=\"" + Xml.escape(theme) + "\" style=\"font-size:" + percent
                 + "%\"><head><meta http-equiv=\"Content-Security-Policy\" content=\"" + POLICY
                 + "\"><meta charset=\"utf-8\"><title>Hotside</title><style>" + typeface() + styles()
                 + "</style></head><body><main id=\"page\" tabindex=\"-1\"></main></body></html>";
