@@ -1,8 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.physics;
 
+import hotside.physics.gate.BleedSignal;
+import hotside.physics.gate.BoostShift;
 import hotside.physics.gate.CrackPressure;
+import hotside.physics.gate.CreepMargin;
 import hotside.physics.gate.DiaphragmForce;
+import hotside.physics.gate.FlapMoment;
+import hotside.physics.gate.GateFlow;
+import hotside.physics.gate.GateLift;
+import hotside.physics.gate.HeldBoost;
+import hotside.physics.gate.RegulatedShare;
 import hotside.physics.gate.SpringForce;
 import hotside.physics.gate.ValveForce;
 import hotside.relation.Relation;
@@ -19,7 +27,15 @@ public final class PhysicsRelations {
                     DiaphragmForce.RELATION,
                     SpringForce.RELATION,
                     ValveForce.RELATION,
-                    CrackPressure.RELATION);
+                    FlapMoment.RELATION,
+                    CrackPressure.RELATION,
+                    GateLift.RELATION,
+                    HeldBoost.RELATION,
+                    BleedSignal.RELATION,
+                    RegulatedShare.RELATION,
+                    GateFlow.RELATION,
+                    CreepMargin.RELATION,
+                    BoostShift.RELATION);
 
     private PhysicsRelations() {}
 }

@@ -112,4 +112,58 @@ final class GateSlots {
                                 + " good near the boost it was taken at")
                 .typical(1.0);
     }
+
+    static Slot boost() {
+        return Slot.number("boost", "b", Quantity.GAUGE_PRESSURE, "boost at the signal source")
+                .range(-100e3, 1e6)
+                .usual(0, 300e3, "boost runs from nothing to about 300 kPa gauge")
+                .typical(66e3);
+    }
+
+    static Slot maxLift() {
+        return Slot.number("maxLift", "x_m", Quantity.LENGTH, "lift at the far stop")
+                .above(0, 0.1)
+                .usual(0.002, 0.025, "gate valves lift by about 2 to 25 mm at most")
+                .typical(0.0115);
+    }
+
+    static Slot dischargeCoefficient() {
+        return Slot.number(
+                        "dischargeCoefficient",
+                        "C_d",
+                        Quantity.RATIO,
+                        "flow over what the area would pass without loss")
+                .above(0, 1)
+                .usual(0.5, 1, "gate valves have a discharge coefficient of about 0.5 to 0.9")
+                .typical(0.75);
+    }
+
+    static Slot temperature() {
+        return Slot.number("temperature", "T", Quantity.TEMPERATURE, "temperature before the valve")
+                .range(250, 2000)
+                .usual(500, 1350, "exhaust before a turbine runs from about 500 to 1350 K")
+                .typical(1150);
+    }
+
+    static Slot gamma() {
+        return Slot.number(
+                        "gamma",
+                        "\\gamma",
+                        Quantity.RATIO,
+                        "ratio of specific heats of the exhaust")
+                .between(1, 1.7)
+                .usual(1.25, 1.41, "exhaust has 1.30 to 1.36 between 1300 and 700 K, cold air 1.40")
+                .orElse(1.33);
+    }
+
+    static Slot cp() {
+        return Slot.number(
+                        "cp",
+                        "c_p",
+                        Quantity.SPECIFIC_HEAT,
+                        "specific heat of the exhaust at constant pressure")
+                .range(500, 3000)
+                .usual(1000, 1350, "exhaust has 1080 to 1250 J/(kg·K) between 700 and 1300 K")
+                .orElse(1150);
+    }
 }

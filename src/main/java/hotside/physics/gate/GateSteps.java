@@ -32,8 +32,8 @@ final class GateSteps {
     }
 
     /** Writes {@code boostArea}, after {@link #areas}. */
-    static void boostArea(Working w) {
-        w.step(
+    static double boostArea(Working w) {
+        return w.step(
                 "boostArea",
                 "A_b",
                 Quantity.AREA,
@@ -44,5 +44,16 @@ final class GateSteps {
                         w.in("turbineInletSlope"),
                         w.in("seatDiameter")),
                 "Boost opens twice: by its share on the diaphragm, and by the exhaust pressure that comes with it.");
+    }
+
+    /** Writes {@code gasConstant} from {@code cp} and {@code gamma}. */
+    static double gasConstant(Working w) {
+        return w.step(
+                "gasConstant",
+                "R",
+                Quantity.SPECIFIC_HEAT,
+                "@cp\\,\\frac{@gamma - 1}{@gamma}",
+                w.in("cp") * (w.in("gamma") - 1) / w.in("gamma"),
+                "The gas constant that belongs to the two.");
     }
 }
