@@ -1,6 +1,38 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.physics;
 
+import hotside.physics.compressor.ChargeCooler;
+import hotside.physics.compressor.CompressorEfficiency;
+import hotside.physics.compressor.CompressorOutlet;
+import hotside.physics.compressor.CoolerEffectiveness;
+import hotside.physics.compressor.CorrectedFlow;
+import hotside.physics.compressor.CorrectedSpeed;
+import hotside.physics.compressor.PressureRatio;
+import hotside.physics.compressor.WheelPower;
+import hotside.physics.duct.DuctCapacity;
+import hotside.physics.duct.DuctFlow;
+import hotside.physics.duct.FannoFlow;
+import hotside.physics.duct.FrictionFactor;
+import hotside.physics.duct.PipeFrictionDrop;
+import hotside.physics.duct.PipeVelocity;
+import hotside.physics.duct.ReynoldsNumber;
+import hotside.physics.duct.StaticTotal;
+import hotside.physics.engine.BoostWorth;
+import hotside.physics.engine.Din70020;
+import hotside.physics.engine.HeldBoostCorrection;
+import hotside.physics.engine.Iso1585;
+import hotside.physics.engine.MeanEffectivePressure;
+import hotside.physics.engine.MixtureRatio;
+import hotside.physics.engine.PowerToFlow;
+import hotside.physics.engine.PumpingLoss;
+import hotside.physics.engine.ResidualEffect;
+import hotside.physics.engine.SaeJ1349;
+import hotside.physics.engine.SaeJ607;
+import hotside.physics.engine.SpeedDensity;
+import hotside.physics.engine.TorquePower;
+import hotside.physics.gas.ExhaustGas;
+import hotside.physics.gas.HumidAir;
+import hotside.physics.gas.IsentropicFlow;
 import hotside.physics.gate.BleedSignal;
 import hotside.physics.gate.BoostShift;
 import hotside.physics.gate.CrackPressure;
@@ -23,6 +55,42 @@ import java.util.List;
 public final class PhysicsRelations {
     public static final List<Relation> ALL =
             List.of(
+                    // Air and gas
+                    HumidAir.RELATION,
+                    ExhaustGas.RELATION,
+                    IsentropicFlow.RELATION,
+                    // Engine and power
+                    TorquePower.RELATION,
+                    MeanEffectivePressure.RELATION,
+                    MixtureRatio.RELATION,
+                    PowerToFlow.RELATION,
+                    SpeedDensity.RELATION,
+                    BoostWorth.RELATION,
+                    // Compressor and cooler
+                    PressureRatio.RELATION,
+                    CompressorOutlet.RELATION,
+                    CompressorEfficiency.RELATION,
+                    WheelPower.RELATION,
+                    CorrectedFlow.RELATION,
+                    CorrectedSpeed.RELATION,
+                    ChargeCooler.RELATION,
+                    CoolerEffectiveness.RELATION,
+                    // Exhaust flow
+                    PipeVelocity.RELATION,
+                    StaticTotal.RELATION,
+                    ReynoldsNumber.RELATION,
+                    FrictionFactor.RELATION,
+                    PipeFrictionDrop.RELATION,
+                    FannoFlow.RELATION,
+                    DuctFlow.RELATION,
+                    PumpingLoss.RELATION,
+                    ResidualEffect.RELATION,
+                    SaeJ1349.RELATION,
+                    Iso1585.RELATION,
+                    Din70020.RELATION,
+                    SaeJ607.RELATION,
+                    HeldBoostCorrection.RELATION,
+                    DuctCapacity.RELATION,
                     // Gate
                     DiaphragmForce.RELATION,
                     SpringForce.RELATION,

@@ -1,0 +1,354 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.desk;
+
+import java.net.URI;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import javafx.concurrent.Worker;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.web.WebEngine;
+import javafx.scene.web.WebView;
+import netscape.javascript.JSObject;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.events.Event;
+import org.w3c.dom.events.EventListener;
+import org.w3c.dom.events.EventTarget;
+import org.w3c.dom.events.MouseEvent;
+import org.w3c.dom.html.HTMLInputElement;
+import org.w3c.dom.html.HTMLSelectElement;
+import org.w3c.dom.html.HTMLTextAreaElement;
+
+/**
+ * The page, and the one class that touches WebView.
+ *
+ * <p>A fixed shell is loaded once, page script is off, and pages are turned by exchanging the inside of its main
+ * element. What a person does in the page reaches Java through DOM listeners on the root, in the capture phase,
+ * which also stop every default action: nothing in a page can navigate, submit or open anything by itself. There
+ * is no bridge object.
+ */
+final class PageView {
+    /** What a person does in the page. */
+    interface Listener {
+        /**
+         * Something with a {@code data-do} was clicked, or Enter was pressed in a field that has one.
+         *
+         * @param action its {@code data-do}
+         * @param part its {@code data-part}, or the empty text
+         * @param argument its {@code data-arg}, or the empty text
+         */
+        void act(String action, String part, String argument);
+
+        /**
+         * A field with a {@code data-slot} got a new content.
+         *
+         * @param part its {@code data-part}
+         * @param slot its {@code data-slot}
+         * @param kind its {@code data-kind}
+         * @param value what it now holds
+         */
+        void edit(String part, String slot, String kind, String value);
+
+        /**
+         * A link was followed.
+         *
+         * @param href as the page holds it
+         */
+        void follow(String href);
+
+        /**
+         * A chart's cursor was moved.
+         *
+         * @param part its {@code data-part}
+         * @param along 0 at the left end of the axis to 1 at its right end; may lie outside
+         */
+        void point(String part, double along);
+
+        /**
+         * An arrow key was pressed on a chart.
+         *
+         * @param part its {@code data-part}
+         * @param steps negative to the left; larger with shift
+         */
+        void nudge(String part, int steps);
+    }
+
+    private static final List<String> HEARD = List.of("click", "submit", "input", "change", "dragover", "drop");
+
+    private final WebView view = new WebView();
+    private final WebEngine engine = view.getEngine();
+    private final Listener listener;
+    private final CompletableFuture<Void> ready = new CompletableFuture<>();
+    private final List<Runnable> waiting = new ArrayList<>();
+
+    /**
+     * @param shell the page to load once, see {@code hotside.page.Shell}
+     * @param storage a folder that the engine may use for itself
+     * @param listener told what a person does
+     */
+    PageView(String shell, Path storage, Listener listener) {
+        this.listener = listener;
+        engine.setJavaScriptEnabled(false);
+        engine.setUserDataDirectory(storage.toFile());
+        engine.setCreatePopupHandler(features -> null);
+        view.setContextMenuEnabled(false);
+        view.setOnDragDropped(null);
+        view.setOnDragOver(null);
+        view.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+        engine.getLoadWorker()
+                .stateProperty()
+                .addListener(
+                        (o, was, is) -> {
+                            if (is == Worker.State.SUCCEEDED && !ready.isDone()) {
+                                listen();
+                                ready.complete(null);
+                                waiting.forEach(Runnable::run);
+                                waiting.clear();
+                            }
+                        });
+        engine.loadContent(shell);
+    }
+
+    Node node() {
+        return view;
+    }
+
+    /** Done once the shell stands. */
+    CompletableFuture<Void> ready() {
+        return ready;
+    }
+
+    /**
+     * Turns to a page and goes to its top.
+     *
+     * @param html the inside of the page's main element; made by {@code hotside.page}, never a file's own
+     * @param plainText the same in plain text, for assistive technology
+     */
+    void show(String html, String plainText) {
+        whenReady(
+                () -> {
+                    inside("page", html);
+                    engine.executeScript("window.scrollTo(0,0)");
+                    view.setAccessibleText(plainText);
+                });
+    }
+
+    /** Exchanges the inside of one element, if the page has it. */
+    void replace(String id, String html) {
+        whenReady(() -> inside(id, html));
+    }
+
+    /** Puts a text into a field without telling the listener. */
+    void put(String id, String value) {
+        whenReady(
+                () -> {
+                    Element field = document().getElementById(id);
+                    if (field instanceof HTMLInputElement input && !input.getValue().equals(value)) {
+                        input.setValue(value);
+                    }
+                });
+    }
+
+    /** What a field holds, if the page has it. */
+    Optional<String> value(String id) {
+        return ready.isDone() ? Optional.ofNullable(document().getElementById(id)).map(PageView::valueOf) : Optional.empty();
+    }
+
+    /** Sets an attribute of the root element: theme, text size. */
+    void root(String attribute, String value) {
+        whenReady(() -> document().getDocumentElement().setAttribute(attribute, value));
+    }
+
+    /** Brings an element into sight. */
+    void reveal(String id) {
+        whenReady(
+                () -> {
+                    if (document().getElementById(id) instanceof JSObject element) {
+                        element.call("scrollIntoView", true);
+                    }
+                });
+    }
+
+    /** Gives an element the keyboard. */
+    void focus(String id) {
+        whenReady(
+                () -> {
+                    if (document().getElementById(id) instanceof JSObject element) {
+                        element.call("focus");
+                    }
+                });
+    }
+
+    /**
+     * Where an element lies in the view, for tests and the tour.
+     *
+     * @return left, top, width, height in pixels
+     */
+    Optional<double[]> bounds(String id) {
+        if (!ready.isDone() || !(document().getElementById(id) instanceof JSObject element)) {
+            return Optional.empty();
+        }
+        JSObject box = (JSObject) element.call("getBoundingClientRect");
+        return Optional.of(
+                new double[] {number(box, "left"), number(box, "top"), number(box, "width"), number(box, "height")});
+    }
+
+    /** The text that the page shows, for tests and the tour. */
+    String text() {
+        return document().getElementById("page").getTextContent();
+    }
+
+    /** The text of one element, for tests and the tour. */
+    Optional<String> text(String id) {
+        return Optional.ofNullable(document().getElementById(id)).map(Element::getTextContent);
+    }
+
+    /** Clicks an element as a person would, for tests and the tour. */
+    void click(String id) {
+        if (document().getElementById(id) instanceof JSObject element) {
+            element.call("click");
+        }
+    }
+
+    /** Types into a field as a person would, for tests and the tour. */
+    void type(String id, String value) {
+        Element field = document().getElementById(id);
+        if (field instanceof HTMLInputElement input) {
+            input.setValue(value);
+            edited(field);
+        }
+    }
+
+    private void whenReady(Runnable action) {
+        if (ready.isDone()) {
+            action.run();
+        } else {
+            waiting.add(action);
+        }
+    }
+
+    private Document document() {
+        return engine.getDocument();
+    }
+
+    private void inside(String id, String html) {
+        if (document().getElementById(id) instanceof JSObject element) {
+            element.setMember("innerHTML", html);
+        }
+    }
+
+    private void listen() {
+        EventTarget root = (EventTarget) document().getDocumentElement();
+        EventListener heard = this::heard;
+        HEARD.forEach(kind -> root.addEventListener(kind, heard, true));
+    }
+
+    private void heard(Event event) {
+        if (!(event.getTarget() instanceof org.w3c.dom.Node target)) {
+            return;
+        }
+        switch (event.getType()) {
+            case "input", "change" -> {
+                if (target instanceof Element field) {
+                    edited(field);
+                }
+            }
+            case "click" -> clicked(event, target);
+            default -> event.preventDefault();
+        }
+    }
+
+    private void edited(Element field) {
+        if (field.hasAttribute("data-slot")) {
+            listener.edit(
+                    field.getAttribute("data-part"),
+                    field.getAttribute("data-slot"),
+                    field.getAttribute("data-kind"),
+                    valueOf(field));
+        }
+    }
+
+    private void clicked(Event event, org.w3c.dom.Node target) {
+        for (org.w3c.dom.Node node = target; node instanceof Element element; node = node.getParentNode()) {
+            if (element.hasAttribute("data-do")) {
+                event.preventDefault();
+                act(element);
+                return;
+            }
+            if (element.hasAttribute("data-chart") && event instanceof MouseEvent mouse) {
+                point(element, mouse.getClientX());
+                return;
+            }
+            if (element.getTagName().equalsIgnoreCase("a")) {
+                event.preventDefault();
+                listener.follow(element.getAttribute("href"));
+                return;
+            }
+        }
+    }
+
+    private void act(Element element) {
+        listener.act(
+                element.getAttribute("data-do"), element.getAttribute("data-part"), element.getAttribute("data-arg"));
+    }
+
+    private void point(Element chart, int clientX) {
+        JSObject box = (JSObject) ((JSObject) chart).call("getBoundingClientRect");
+        double across = (clientX - number(box, "left")) / number(box, "width");
+        double start = Double.parseDouble(chart.getAttribute("data-from"));
+        double end = Double.parseDouble(chart.getAttribute("data-to"));
+        listener.point(chart.getAttribute("data-part"), (across - start) / (end - start));
+    }
+
+    /** Enter in a field acts; arrows on a chart move its cursor. Page script is off, so the page cannot do it itself. */
+    private void pressed(KeyEvent event) {
+        if (!ready.isDone()) {
+            return;
+        }
+        boolean arrow = event.getCode() == KeyCode.LEFT || event.getCode() == KeyCode.RIGHT;
+        if (event.getCode() != KeyCode.ENTER && !arrow) {
+            return;
+        }
+        Object focused = engine.executeScript("document.activeElement");
+        if (!(focused instanceof Element element)) {
+            return;
+        }
+        if (arrow && element.hasAttribute("data-chart")) {
+            int steps = event.isShiftDown() ? 10 : 1;
+            listener.nudge(element.getAttribute("data-part"), event.getCode() == KeyCode.LEFT ? -steps : steps);
+            event.consume();
+        } else if (!arrow && element.hasAttribute("data-enter")) {
+            listener.act(element.getAttribute("data-enter"), element.getAttribute("data-part"), "");
+            event.consume();
+        }
+    }
+
+    private static String valueOf(Element field) {
+        if (field instanceof HTMLInputElement input) {
+            return input.getType().equals("checkbox") ? Boolean.toString(input.getChecked()) : input.getValue();
+        }
+        if (field instanceof HTMLSelectElement select) {
+            return select.getValue();
+        }
+        return field instanceof HTMLTextAreaElement area ? area.getValue() : "";
+    }
+
+    private static double number(JSObject object, String member) {
+        return ((Number) object.getMember(member)).doubleValue();
+    }
+
+    /** True for an address that may be handed to the system's browser once the person agrees. */
+    static boolean outside(String href) {
+        try {
+            String scheme = URI.create(href).getScheme();
+            return scheme != null && List.of("http", "https", "mailto").contains(scheme.toLowerCase(java.util.Locale.ROOT));
+        } catch (IllegalArgumentException e) {
+            return false;
+        }
+    }
+}

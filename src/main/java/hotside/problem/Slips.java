@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.problem;
+
+import hotside.unit.Units;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.ResourceBundle;
+
+/**
+ * The slips that people make with numbers: each spoils one value, and the same relations are worked again with
+ * it. Their wording is in {@code slips.properties}.
+ */
+public enum Slips {
+    GAUGE_AS_ABSOLUTE((x, s) -> x - s.ambient()),
+    ABSOLUTE_AS_GAUGE((x, s) -> x + s.ambient()),
+    CELSIUS_AS_KELVIN((x, s) -> x - Units.ZERO_CELSIUS),
+    FAHRENHEIT_AS_KELVIN((x, s) -> x * 9 / 5 - 459.67),
+    KELVIN_ADDED_TO_DIFFERENCE((x, s) -> x + Units.ZERO_CELSIUS),
+    RADIUS_AS_DIAMETER((x, s) -> x / 2),
+    DIAMETER_AS_RADIUS((x, s) -> x * 2),
+    SQUARE_FOR_CIRCLE((x, s) -> x * Math.sqrt(4 / Math.PI)),
+    LEFT_OUT((x, s) -> 0),
+    IGNORED((x, s) -> 1),
+    SIGN_TURNED((x, s) -> -x),
+    TURNED_OVER((x, s) -> 1 / x),
+    SQUARED((x, s) -> x * x),
+    ROOT_FORGOTTEN((x, s) -> x * x),
+    PERCENT_AS_NUMBER((x, s) -> x * 100),
+    PERCENT_TWICE((x, s) -> x / 100),
+    MINUTES_AS_SECONDS((x, s) -> x * 60),
+    THOUSAND_TOO_BIG((x, s) -> x * 1000),
+    THOUSAND_TOO_SMALL((x, s) -> x / 1000),
+    PSI_WRONG_WAY((x, s) -> x / Math.pow(Units.bySymbol(hotside.unit.Dimension.PRESSURE, "psi").factor() / 1000, 2)),
+    /** Another value of the problem taken in its place. */
+    TAKEN_INSTEAD((x, s) -> s.other()),
+    ADDED((x, s) -> x + s.other()),
+    NOT_SUBTRACTED((x, s) -> x + s.other()),
+    SUBTRACTED_TWICE((x, s) -> x - s.other()),
+    /** A factor that the problem's author names. */
+    FACTOR((x, s) -> x * s.factor());
+
+    /**
+     * What a slip may use.
+     *
+     * @param ambient absolute pressure of the air around, Pa
+     * @param other another value of the problem, SI; NaN if none was named
+     * @param factor a number that the author named; 1 if none
+     */
+    public record Surroundings(double ambient, double other, double factor) {}
+
+    @FunctionalInterface
+    private interface Spoil {
+        double of(double value, Surroundings surroundings);
+    }
+
+    private static final ResourceBundle WORDS = ResourceBundle.getBundle("hotside.problem.slips");
+
+    private final Spoil spoil;
+
+    Slips(Spoil spoil) {
+        this.spoil = spoil;
+    }
+
+    /** As problem files write it: {@code gauge-as-absolute}. */
+    public String id() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    public static Optional<Slips> find(String id) {
+        return Arrays.stream(values()).filter(slip -> slip.id().equals(id)).findFirst();
+    }
+
+    /** True if the slip takes another value of the problem. */
+    public boolean needsOther() {
+        return this == TAKEN_INSTEAD || this == ADDED || this == NOT_SUBTRACTED || this == SUBTRACTED_TWICE;
+    }
+
+    /** True if the author must word it, because only the author knows what the value means. */
+    public boolean needsWords() {
+        return this == FACTOR;
+    }
+
+    /** The spoilt value, SI. */
+    public double spoil(double value, Surroundings surroundings) {
+        return spoil.of(value, surroundings);
+    }
+
+    /** The clause after "what you would get if", with {@code {what}} for the value concerned. */
+    public String ifText() {
+        return WORDS.getString(id() + ".if");
+    }
+
+    /** The advice after "check". */
+    public String checkText() {
+        return WORDS.getString(id() + ".check");
+    }
+}

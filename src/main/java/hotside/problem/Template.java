@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.problem;
+
+import hotside.relation.Chain;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A problem before it has numbers.
+ *
+ * @param id unique among problems
+ * @param title for people
+ * @param skill the skill it exercises
+ * @param level 1 (one step, one idea) to 4
+ * @param kind what the learner does
+ * @param givens what the learner is told
+ * @param chain how the answer is worked
+ * @param asks what the learner is asked, in working order
+ * @param mistakes the mistakes that are recognised
+ * @param strict true if a draw in which a mistake cannot be told apart is thrown away; false if only that mistake
+ *     is
+ * @param prompt Markdown with {@code {{given}}}
+ * @param hints Markdown, from pointing at the givens to setting it up; the full working is the last rung and is
+ *     computed
+ * @param why Markdown: why it matters
+ * @param fingerprint changes whenever the file does, so that a recorded variant can tell whether it still holds
+ */
+public record Template(
+        String id,
+        String title,
+        String skill,
+        int level,
+        Kind kind,
+        List<Given> givens,
+        Chain chain,
+        List<Ask> asks,
+        List<Mistake> mistakes,
+        boolean strict,
+        String prompt,
+        List<String> hints,
+        String why,
+        String fingerprint) {
+
+    /** What the learner does. */
+    public enum Kind {
+        /** Finds one number. */
+        NUMBER,
+        /** Finds several numbers, one from the other. */
+        STEPS
+    }
+
+    public Template {
+        givens = List.copyOf(givens);
+        asks = List.copyOf(asks);
+        mistakes = List.copyOf(mistakes);
+        hints = List.copyOf(hints);
+    }
+
+    public Optional<Given> given(String name) {
+        return givens.stream().filter(given -> given.name().equals(name)).findFirst();
+    }
+}

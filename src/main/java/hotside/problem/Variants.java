@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.problem;
+
+import hotside.relation.RelationException;
+import hotside.relation.Values;
+import hotside.unit.Numbers;
+import hotside.unit.Quantity;
+import hotside.unit.Scale;
+import hotside.unit.UnitSystem;
+import hotside.unit.Units;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Draws variants. The same template, seed and unit system give the same numbers on every machine and in every
+ * version: givens come from decimal grids by a frozen generator, and what is computed from them only ever
+ * decides by margins far wider than a last digit.
+ */
+public final class Variants {
+    /** Goes up when the way of drawing changes; a recorded variant of another version is refused, not guessed. */
+    public static final int GENERATOR_VERSION = 1;
+
+    /** The name of the given that is the air around, where a problem has one. */
+    public static final String AMBIENT = "ambient";
+
+    private static final int MOST_DRAWS = 400;
+
+    /** A mistake this close to the right answer, relatively, does not touch that answer. */
+    private static final double SAME = 1e-6;
+
+    private Variants() {}
+
+    /**
+     * Draws a variant in which everything is in range, no relation needs a caution, no answer equals a given and
+     * every recognised mistake can be told from the right answer.
+     *
+     * @throws NoVariantException if none is found in some hundred draws; the message says what stood in the way
+     */
+    public static Variant draw(Template template, long seed, UnitSystem system) {
+        SplitMix64 random = new SplitMix64(seed ^ hash(template.id()));
+        String obstacle = "";
+        for (int i = 0; i < MOST_DRAWS; i++) {
+            Draw draw = new Draw(template, system, random);
+            try {
+                return draw.variant(seed);
+            } catch (Unsound e) {
+                obstacle = e.getMessage();
+            } catch (RelationException e) {
+                obstacle = e.getMessage();
+            }
+        }
+        throw new NoVariantException(
+                template.id() + ": no sound variant in " + MOST_DRAWS + " draws; the last one failed because " + obstacle);
+    }
+
+    /** 64-bit FNV-1a, so that one seed gives different numbers to different problems. */
+    private static long hash(String text) {
+        long hash = 0xcbf29ce484222325L;
+        for (byte b : text.getBytes(StandardCharsets.UTF_8)) {
+            hash = (hash ^ (b & 0xff)) * 0x100000001b3L;
+        }
+        return hash;
+    }
+
+    /** A draw that cannot be used; the message says why. */
+    private static final class Unsound extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        Unsound(String message) {
+            super(message, null, false, false);
+        }
+    }
+
+    private static final class Draw {
+        private final Template template;
+        private final UnitSystem system;
+        private final Map<String, Object> givens = new LinkedHashMap<>();
+        private final Map<String, String> shown = new LinkedHashMap<>();
+        private double ambient = Units.STANDARD_ATMOSPHERE;
+
+        Draw(Template template, UnitSystem system, SplitMix64 random) {
+            this.template = template;
+            this.system = system;
+            Map<Given, Picked> picked = new LinkedHashMap<>();
+            template.givens().forEach(given -> picked.put(given, pick(given, random)));
+            Picked air = template.given(AMBIENT).map(picked::get).orElse(null);
+            if (air != null) {
+                ambient = air.scale().toSi(air.numbers().get(0).doubleValue(), Quantity.PRESSURE, ambient);
+            }
+            picked.forEach(this::put);
+        }
+
+        private record Picked(List<BigDecimal> numbers, Scale scale) {}
+
+        private Picked pick(Given given, SplitMix64 random) {
+            boolean converted = system == UnitSystem.US_SHOP && given.us().isEmpty();
+            Grid grid = system == UnitSystem.US_SHOP ? given.us().orElse(given.si()) : given.si();
+            BigDecimal number = grid.values().get(random.below(grid.values().size()));
+            List<BigDecimal> numbers =
+                    given.readings() == 0 ? List.of(number) : readings(given, number, random);
+            return converted ? convert(given, new Picked(numbers, grid.scale())) : new Picked(numbers, grid.scale());
+        }
+
+        private static List<BigDecimal> readings(Given given, BigDecimal middle, SplitMix64 random) {
+            int reach = given.scatter().divide(given.step(), 0, RoundingMode.HALF_UP).intValueExact();
+            List<BigDecimal> numbers = new ArrayList<>();
+            for (int i = 0; i < given.readings(); i++) {
+                int steps = Math.floorDiv(random.below(2 * reach + 1) + random.below(2 * reach + 1) - 2 * reach, 2);
+                numbers.add(middle.add(given.step().multiply(BigDecimal.valueOf(steps))));
+            }
+            return numbers;
+        }
+
+        /** A number drawn for one shop, as the other would say it: rounded, and then meant as rounded. */
+        private static Picked convert(Given given, Picked picked) {
+            Scale to = given.quantity().shown(UnitSystem.US_SHOP);
+            Scale scale = new Scale(to.unit(), picked.scale().reference());
+            double air = Units.STANDARD_ATMOSPHERE;
+            List<BigDecimal> numbers = picked.numbers().stream()
+                    .map(n -> picked.scale().toSi(n.doubleValue(), given.quantity(), air))
+                    .map(si -> scale.fromSi(si, given.quantity(), air))
+                    .map(value -> BigDecimal.valueOf(Numbers.rounded(value, given.readings() == 0 ? 3 : 4)))
+                    .toList();
+            return new Picked(numbers, scale);
+        }
+
+        private void put(Given given, Picked picked) {
+            List<Double> si = picked.numbers().stream()
+                    .map(n -> picked.scale().toSi(n.doubleValue(), given.quantity(), ambient))
+                    .toList();
+            givens.put(given.name(), given.readings() == 0 ? (Object) si.get(0) : si);
+            String label = picked.scale().label();
+            String numbers = picked.numbers().stream()
+                    .map(n -> given.readings() == 0 ? Numbers.plain(n.doubleValue()) : n.toPlainString())
+                    .reduce((a, b) -> a + "; " + b)
+                    .orElseThrow();
+            shown.put(given.name(), label.isEmpty() ? numbers : numbers + "\u00a0" + label.replace(' ', '\u00a0'));
+        }
+
+        Variant variant(long seed) {
+            Values values = Values.of(givens);
+            var run = template.chain().run(values);
+            run.workings().forEach(worked -> worked.cautions().forEach(caution -> {
+                throw new Unsound("of a caution: " + caution.text());
+            }));
+            List<Variant.Answer> answers = new ArrayList<>();
+            for (Ask ask : template.asks()) {
+                double value = run.number(ask.place());
+                answers.add(new Variant.Answer(value, ask.tolerance().band(value)));
+            }
+            refuseAnswersThatAreGivens(answers);
+            Variant plain = new Variant(template, seed, system, values, shown, ambient, run, answers, List.of());
+            return new Variant(
+                    template, seed, system, values, shown, ambient, run, answers, slips(plain));
+        }
+
+        private void refuseAnswersThatAreGivens(List<Variant.Answer> answers) {
+            for (int i = 0; i < answers.size(); i++) {
+                Ask ask = template.asks().get(i);
+                for (Given given : template.givens()) {
+                    if (given.quantity() == ask.quantity()
+                            && givens.get(given.name()) instanceof Double number
+                            && Math.abs(number - answers.get(i).value()) <= answers.get(i).band()) {
+                        throw new Unsound("the answer " + ask.place() + " equals the given " + given.name());
+                    }
+                }
+            }
+        }
+
+        private List<Variant.Slipped> slips(Variant plain) {
+            List<Variant.Slipped> slips = new ArrayList<>();
+            for (Mistake mistake : template.mistakes()) {
+                List<Variant.Slipped> its = new ArrayList<>();
+                try {
+                    its = slipsOf(plain, mistake);
+                } catch (RelationException | Unsound e) {
+                    if (template.strict()) {
+                        throw new Unsound("the mistake " + mistake.id() + " cannot be told apart: " + e.getMessage());
+                    }
+                }
+                slips.addAll(its);
+            }
+            if (template.strict()) {
+                refuseNearTwins(plain, slips);
+            }
+            return slips;
+        }
+
+        private static List<Variant.Slipped> slipsOf(Variant plain, Mistake mistake) {
+            List<Variant.Slipped> its = new ArrayList<>();
+            Values slipped = Replay.of(plain, List.of(), java.util.Optional.of(mistake));
+            for (int i = 0; i < plain.answers().size(); i++) {
+                Variant.Answer right = plain.answers().get(i);
+                double value = slipped.number(plain.template().asks().get(i).place());
+                double off = Math.abs(value - right.value());
+                if (off <= SAME * Math.abs(right.value())) {
+                    continue;
+                }
+                if (off <= 2 * right.band()) {
+                    throw new Unsound("it gives " + Numbers.significant(value, 4) + " where "
+                            + Numbers.significant(right.value(), 4) + " is right");
+                }
+                its.add(new Variant.Slipped(mistake, i, value));
+            }
+            if (its.isEmpty()) {
+                throw new Unsound("it changes no answer");
+            }
+            return its;
+        }
+
+        /** Two mistakes that give one number by their nature are told together; two that meet by accident are not. */
+        private static void refuseNearTwins(Variant plain, List<Variant.Slipped> slips) {
+            for (int i = 0; i < slips.size(); i++) {
+                for (int j = 0; j < i; j++) {
+                    Variant.Slipped a = slips.get(i);
+                    Variant.Slipped b = slips.get(j);
+                    double apart = Math.abs(a.value() - b.value());
+                    double band = plain.template().asks().get(a.ask()).tolerance().band(a.value());
+                    if (a.ask() == b.ask() && apart > SAME * Math.abs(a.value()) && apart <= band) {
+                        throw new Unsound("the mistakes " + a.mistake().id() + " and " + b.mistake().id() + " meet");
+                    }
+                }
+            }
+        }
+    }
+}
