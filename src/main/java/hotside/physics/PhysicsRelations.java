@@ -23,6 +23,11 @@ import hotside.physics.engine.SaeJ607;
 import hotside.physics.engine.SpeedDensity;
 import hotside.physics.engine.TorquePower;
 import hotside.physics.gate.ValveForce;
+import hotside.physics.turbine.BoostThreshold;
+import hotside.physics.turbine.RotorSpinUp;
+import hotside.physics.turbine.TurbineExpansion;
+import hotside.physics.turbine.TurbineSwallow;
+import hotside.physics.turbine.TurboBalance;
 import hotside.relation.Relation;
 import java.util.List;
 
@@ -56,6 +61,12 @@ public final class PhysicsRelations {
                     CorrectedSpeed.RELATION,
                     ChargeCooler.RELATION,
                     CoolerEffectiveness.RELATION,
+                    // Turbine and turbo
+                    TurbineExpansion.RELATION,
+                    TurbineSwallow.RELATION,
+                    TurboBalance.RELATION,
+                    RotorSpinUp.RELATION,
+                    BoostThreshold.RELATION,
                     // Gate
                     ValveForce.RELATION);
 
