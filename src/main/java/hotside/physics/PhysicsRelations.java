@@ -45,6 +45,11 @@ import hotside.physics.gate.HeldBoost;
 import hotside.physics.gate.RegulatedShare;
 import hotside.physics.gate.SpringForce;
 import hotside.physics.gate.ValveForce;
+import hotside.physics.turbine.BoostThreshold;
+import hotside.physics.turbine.RotorSpinUp;
+import hotside.physics.turbine.TurbineExpansion;
+import hotside.physics.turbine.TurbineSwallow;
+import hotside.physics.turbine.TurboBalance;
 import hotside.relation.Relation;
 import java.util.List;
 
@@ -75,6 +80,12 @@ public final class PhysicsRelations {
                     CorrectedSpeed.RELATION,
                     ChargeCooler.RELATION,
                     CoolerEffectiveness.RELATION,
+                    // Turbine and turbo
+                    TurbineExpansion.RELATION,
+                    TurbineSwallow.RELATION,
+                    TurboBalance.RELATION,
+                    RotorSpinUp.RELATION,
+                    BoostThreshold.RELATION,
                     // Exhaust flow
                     PipeVelocity.RELATION,
                     StaticTotal.RELATION,
