@@ -24,7 +24,14 @@ final class Html {
 
     /** An element with escaped text. */
     static String element(String tag, String attributes, String text) {
-        return "<" + tag + (attributes.isEmpty() ? "" : " " + attributes) + ">" + escape(text) + "</" + tag + ">";
+        return "<"
+                + tag
+                + (attributes.isEmpty() ? "" : " " + attributes)
+                + ">"
+                + escape(text)
+                + "</"
+                + tag
+                + ">";
     }
 
     /** One escaped attribute, with a leading space. */

@@ -41,6 +41,7 @@ import hotside.physics.gate.DiaphragmForce;
 import hotside.physics.gate.FlapMoment;
 import hotside.physics.gate.GateFlow;
 import hotside.physics.gate.GateLift;
+import hotside.physics.gate.GateShare;
 import hotside.physics.gate.HeldBoost;
 import hotside.physics.gate.RegulatedShare;
 import hotside.physics.gate.SpringForce;
@@ -112,6 +113,7 @@ public final class PhysicsRelations {
                     HeldBoost.RELATION,
                     BleedSignal.RELATION,
                     RegulatedShare.RELATION,
+                    GateShare.RELATION,
                     GateFlow.RELATION,
                     CreepMargin.RELATION,
                     BoostShift.RELATION);

@@ -6,7 +6,6 @@ import hotside.relation.Relation;
 import hotside.relation.Slot;
 import hotside.relation.Working;
 import hotside.unit.Quantity;
-import hotside.unit.Units;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
@@ -51,15 +50,7 @@ public final class BleedSignal {
                                     .range(0, 0.02)
                                     .usual(0, 0.006, "bleeds have up to about 6 mm")
                                     .typical(0.0012))
-                    .input(
-                            Slot.number(
-                                            "ambientPressure",
-                                            "p_a",
-                                            Quantity.PRESSURE,
-                                            "pressure of the air around")
-                                    .range(20e3, 200e3)
-                                    .usual(60e3, 110e3, "ambient runs from about 60 to 110 kPa")
-                                    .orElse(Units.STANDARD_ATMOSPHERE))
+                    .input(GateSlots.ambientPressure())
                     .output(
                             "signalPressure",
                             "p_s",

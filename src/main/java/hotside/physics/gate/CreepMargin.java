@@ -2,6 +2,7 @@
 package hotside.physics.gate;
 
 import hotside.physics.gas.NozzleFlow;
+import hotside.physics.turbine.ExhaustSlots;
 import hotside.relation.Relation;
 import hotside.relation.Slot;
 import hotside.relation.Working;
@@ -39,8 +40,8 @@ public final class CreepMargin {
                     .input(GateSlots.upstream().above(1e3, 2e6))
                     .input(GateSlots.temperature())
                     .input(GateSlots.downstream())
-                    .input(GateSlots.gamma())
-                    .input(GateSlots.cp())
+                    .input(ExhaustSlots.gamma())
+                    .input(ExhaustSlots.cp())
                     .output(
                             "capacity",
                             "\\dot m_{max}",

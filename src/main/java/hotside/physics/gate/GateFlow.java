@@ -2,6 +2,7 @@
 package hotside.physics.gate;
 
 import hotside.physics.gas.NozzleFlow;
+import hotside.physics.turbine.ExhaustSlots;
 import hotside.relation.Relation;
 import hotside.relation.RelationException;
 import hotside.relation.Working;
@@ -33,8 +34,8 @@ public final class GateFlow {
                     .input(GateSlots.upstream().above(1e3, 2e6))
                     .input(GateSlots.temperature())
                     .input(GateSlots.downstream())
-                    .input(GateSlots.gamma())
-                    .input(GateSlots.cp())
+                    .input(ExhaustSlots.gamma())
+                    .input(ExhaustSlots.cp())
                     .output("area", "A", Quantity.AREA, "geometric area that the valve opens")
                     .output("massFlow", "\\dot m", Quantity.MASS_FLOW, "exhaust through the gate")
                     .output(

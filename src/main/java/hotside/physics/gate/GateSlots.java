@@ -3,6 +3,7 @@ package hotside.physics.gate;
 
 import hotside.relation.Slot;
 import hotside.unit.Quantity;
+import hotside.unit.Units;
 
 /** The slots that several gate relations share, so that a name means the same thing everywhere. */
 final class GateSlots {
@@ -145,25 +146,19 @@ final class GateSlots {
                 .typical(1150);
     }
 
-    static Slot gamma() {
+    static Slot targetBoost() {
         return Slot.number(
-                        "gamma",
-                        "\\gamma",
-                        Quantity.RATIO,
-                        "ratio of specific heats of the exhaust")
-                .between(1, 1.7)
-                .usual(1.25, 1.41, "exhaust has 1.30 to 1.36 between 1300 and 700 K, cold air 1.40")
-                .orElse(1.33);
+                        "targetBoost", "b^*", Quantity.GAUGE_PRESSURE, "boost that is to be held")
+                .above(0, 1e6)
+                .usual(5e3, 300e3, "targets run from 5 to about 300 kPa gauge")
+                .typical(66e3);
     }
 
-    static Slot cp() {
+    static Slot ambientPressure() {
         return Slot.number(
-                        "cp",
-                        "c_p",
-                        Quantity.SPECIFIC_HEAT,
-                        "specific heat of the exhaust at constant pressure")
-                .range(500, 3000)
-                .usual(1000, 1350, "exhaust has 1080 to 1250 J/(kg·K) between 700 and 1300 K")
-                .orElse(1150);
+                        "ambientPressure", "p_a", Quantity.PRESSURE, "pressure of the air around")
+                .range(30e3, 150e3)
+                .usual(60e3, 110e3, "the air around is between 60 kPa, on a high pass, and 110 kPa")
+                .orElse(Units.STANDARD_ATMOSPHERE);
     }
 }

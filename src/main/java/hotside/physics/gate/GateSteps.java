@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.physics.gate;
 
+import hotside.physics.turbine.ExhaustSlots;
 import hotside.relation.Working;
 import hotside.unit.Quantity;
 
@@ -53,7 +54,7 @@ final class GateSteps {
                 "R",
                 Quantity.SPECIFIC_HEAT,
                 "@cp\\,\\frac{@gamma - 1}{@gamma}",
-                w.in("cp") * (w.in("gamma") - 1) / w.in("gamma"),
+                ExhaustSlots.gasConstant(w.in("gamma"), w.in("cp")),
                 "The gas constant that belongs to the two.");
     }
 }

@@ -24,18 +24,7 @@ public final class RegulatedShare {
                                     + " that, whatever pushes on the valve is made up for; beyond, it is a plain bleed again.")
                     .tex(
                             "s = \\frac{F_0 + k\\,x - A_s\\,(p_{30} + m\\,b^* - p_d)}{A_d\\,b^*},\\quad s_m \\le s \\le 1")
-                    .input(
-                            Slot.number(
-                                            "targetBoost",
-                                            "b^*",
-                                            Quantity.GAUGE_PRESSURE,
-                                            "boost that the control is told to hold")
-                                    .above(0, 1e6)
-                                    .usual(
-                                            20e3,
-                                            300e3,
-                                            "targets run from about 20 to 300 kPa gauge")
-                                    .typical(66e3))
+                    .input(GateSlots.targetBoost())
                     .input(
                             Slot.number(
                                             "leastShare",

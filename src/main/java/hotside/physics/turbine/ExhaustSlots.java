@@ -33,7 +33,7 @@ public final class ExhaustSlots {
                 .typical(185e3);
     }
 
-    static Slot outletPressure() {
+    public static Slot outletPressure() {
         return Slot.number(
                         "outletPressure",
                         "p_4",
@@ -47,7 +47,7 @@ public final class ExhaustSlots {
                 .typical(107e3);
     }
 
-    static Slot inletTemperature(String name) {
+    public static Slot inletTemperature(String name) {
         return Slot.number(
                         name,
                         "T_3",
@@ -62,7 +62,7 @@ public final class ExhaustSlots {
                 .typical(1150);
     }
 
-    static Slot efficiency(String name) {
+    public static Slot efficiency(String name) {
         return Slot.number(
                         name,
                         "\\eta_t",
@@ -76,7 +76,7 @@ public final class ExhaustSlots {
                 .typical(0.70);
     }
 
-    static Slot mechanicalEfficiency() {
+    public static Slot mechanicalEfficiency() {
         return Slot.number(
                         "mechanicalEfficiency",
                         "\\eta_m",
@@ -87,7 +87,7 @@ public final class ExhaustSlots {
                 .orElse(0.96);
     }
 
-    static Slot effectiveArea() {
+    public static Slot effectiveArea() {
         return Slot.number(
                         "effectiveArea",
                         "A_t",
@@ -98,7 +98,7 @@ public final class ExhaustSlots {
                 .typical(1.3e-3);
     }
 
-    static Slot gamma() {
+    public static Slot gamma() {
         return Slot.number(
                         "gamma",
                         "\\gamma",
@@ -109,7 +109,7 @@ public final class ExhaustSlots {
                 .orElse(GAMMA);
     }
 
-    static Slot cp() {
+    public static Slot cp() {
         return Slot.number(
                         "cp",
                         "c_p",
