@@ -13,7 +13,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** Where the program starts: the desk without arguments, else a command; the tour where there is no display. */
+/**
+ * Where the program starts: the desk without arguments, else a command; the tour where there is no
+ * display.
+ */
 public final class Hotside {
     private Hotside() {}
 
@@ -24,7 +27,8 @@ public final class Hotside {
             System.exit(CommandLineDoor.run(args, out, err, to -> Tour.guide(to, out)));
         }
         if (Headless.noDisplay()) {
-            out.println("There is no display here, so the desk cannot open. Taking the tour instead.");
+            out.println(
+                    "There is no display here, so the desk cannot open. Taking the tour instead.");
             System.exit(Tour.guide(tourFolder(), out));
         }
         DeskApplication.open();

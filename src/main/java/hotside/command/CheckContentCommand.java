@@ -20,17 +20,21 @@ import picocli.CommandLine.Spec;
 /** Tells an author what is wrong with lessons and problems, all of it at once. */
 @Command(
         name = "check-content",
-        description = "Checks lessons and problems: those of a folder, or those that come with the program.",
+        description =
+                "Checks lessons and problems: those of a folder, or those that come with the program.",
         mixinStandardHelpOptions = true)
 final class CheckContentCommand implements Callable<Integer> {
-    @Parameters(index = "0", arity = "0..1", paramLabel = "DIR", description = "a folder with .md files, at any depth")
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "DIR",
+            description = "a folder with .md files, at any depth")
     private Path folder;
 
     @Option(names = "--short", description = "one line a finding")
     private boolean brief;
 
-    @Spec
-    private CommandSpec spec;
+    @Spec private CommandSpec spec;
 
     @Override
     public Integer call() {
@@ -44,13 +48,21 @@ final class CheckContentCommand implements Callable<Integer> {
         findings.addAll(check.check(files));
         PrintWriter out = spec.commandLine().getOut();
         findings.forEach(finding -> out.println(brief ? finding.oneLine() : finding.text() + "\n"));
-        out.println(files.size() + " files, " + check.read() + " sound, " + findings.size() + " findings");
+        out.println(
+                files.size()
+                        + " files, "
+                        + check.read()
+                        + " sound, "
+                        + findings.size()
+                        + " findings");
         return findings.isEmpty() ? CommandLineDoor.FINE : CommandLineDoor.FINDINGS;
     }
 
     private List<ContentFolder> folders() {
         if (folder == null) {
-            return List.of(ContentFolder.ofResources("hotside/lessons"), ContentFolder.ofResources("hotside/problems"));
+            return List.of(
+                    ContentFolder.ofResources("hotside/lessons"),
+                    ContentFolder.ofResources("hotside/problems"));
         }
         if (!Files.isDirectory(folder)) {
             throw new UsageException("There is no folder " + folder + ".");

@@ -11,7 +11,8 @@ import picocli.CommandLine.Command;
 /** The door for those who type: finds the command and reports what went wrong in words. */
 @Command(
         name = "hotside",
-        description = "A tutor for what a change on a turbo's exhaust side is worth. Without a command the desk opens.",
+        description =
+                "A tutor for what a change on a turbo's exhaust side is worth. Without a command the desk opens.",
         mixinStandardHelpOptions = true,
         version = "Hotside 0.1.0",
         subcommands = CommandLine.HelpCommand.class)
@@ -25,8 +26,7 @@ public final class CommandLineDoor implements Runnable {
     /** The command was not used rightly. */
     public static final int USAGE = 2;
 
-    @CommandLine.Spec
-    private CommandLine.Model.CommandSpec spec;
+    @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
     private CommandLineDoor() {}
 
@@ -39,7 +39,8 @@ public final class CommandLineDoor implements Runnable {
      * @param tour drives the real screens and puts pictures into a folder; returns an exit code
      * @return the exit code
      */
-    public static int run(String[] args, PrintWriter out, PrintWriter err, ToIntFunction<Path> tour) {
+    public static int run(
+            String[] args, PrintWriter out, PrintWriter err, ToIntFunction<Path> tour) {
         CommandLine line = new CommandLine(new CommandLineDoor());
         line.addSubcommand(new RelationsCommand());
         line.addSubcommand(new WorkCommand());

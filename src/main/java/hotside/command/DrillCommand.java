@@ -29,11 +29,16 @@ import picocli.CommandLine.Spec;
 /** Practice in the terminal: a problem, an answer a line, a verdict. */
 @Command(
         name = "drill",
-        description = "Practise in the terminal: one problem, all of a skill, or everything. Type ? for a hint, ! for the worked answer, "
-                + "an empty line to go on, q to stop.",
+        description =
+                "Practise in the terminal: one problem, all of a skill, or everything. Type ? for a hint, ! for the worked answer, "
+                        + "an empty line to go on, q to stop.",
         mixinStandardHelpOptions = true)
 final class DrillCommand implements Callable<Integer> {
-    @Parameters(index = "0", arity = "0..1", paramLabel = "SKILL|PROBLEM", description = "what to practise")
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "SKILL|PROBLEM",
+            description = "what to practise")
     private String what;
 
     @Option(names = "--seed", description = "the first seed", defaultValue = "1")
@@ -42,11 +47,11 @@ final class DrillCommand implements Callable<Integer> {
     @Option(names = "--units", description = "si or us", defaultValue = "si")
     private WorkCommand.Shop shop;
 
-    @Spec
-    private CommandSpec spec;
+    @Spec private CommandSpec spec;
 
     private final Maths maths = new Maths();
-    private final BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+    private final BufferedReader in =
+            new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
     private PrintWriter out;
     private int right;
     private int tried;
@@ -65,20 +70,29 @@ final class DrillCommand implements Callable<Integer> {
 
     private List<Template> chosen() {
         ProblemBank bank = ProblemBank.shipped();
-        List<Template> chosen = what == null
-                ? bank.all()
-                : bank.all().stream().filter(t -> t.id().equals(what) || t.skill().equals(what)).toList();
+        List<Template> chosen =
+                what == null
+                        ? bank.all()
+                        : bank.all().stream()
+                                .filter(t -> t.id().equals(what) || t.skill().equals(what))
+                                .toList();
         if (chosen.isEmpty()) {
             List<String> known = new ArrayList<>();
             bank.all().forEach(t -> known.addAll(List.of(t.id(), t.skill())));
-            throw Lookups.unknown("skill or problem", what == null ? "" : what, known, "variant --list");
+            throw Lookups.unknown(
+                    "skill or problem", what == null ? "" : what, known, "variant --list");
         }
         return chosen;
     }
 
     /** False when the learner has had enough. */
     private boolean practise(Variant variant) throws IOException {
-        out.println("\n" + variant.template().title() + "\n\n" + VariantCommand.prompt(variant, maths) + "\n");
+        out.println(
+                "\n"
+                        + variant.template().title()
+                        + "\n\n"
+                        + VariantCommand.prompt(variant, maths)
+                        + "\n");
         List<String> answers = new ArrayList<>();
         for (int ask = 0; ask < variant.answers().size(); ask++) {
             answers.add("");
@@ -113,8 +127,12 @@ final class DrillCommand implements Callable<Integer> {
 
     private boolean judged(Variant variant, List<String> answers, int ask) {
         Optional<Verdict> verdict = Marker.mark(variant, answers, DecimalHabit.POINT).get(ask);
-        verdict.ifPresent(v -> out.println(
-                Words.of("verdict." + v.kind().name().toLowerCase(Locale.ROOT)) + " " + v.feedback()));
+        verdict.ifPresent(
+                v ->
+                        out.println(
+                                Words.of("verdict." + v.kind().name().toLowerCase(Locale.ROOT))
+                                        + " "
+                                        + v.feedback()));
         boolean counts = verdict.map(v -> v.kind().counts()).orElse(false);
         boolean good = verdict.map(v -> v.kind().good()).orElse(false);
         tried += counts ? 1 : 0;

@@ -9,7 +9,8 @@ import java.util.Map;
 
 /** Writing JSON. */
 final class Json {
-    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+    private static final ObjectMapper MAPPER =
+            new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
     private Json() {}
 

@@ -14,13 +14,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Lists all relations, for people or for another program. */
-@Command(name = "relations", description = "Lists the relations: slots, units, ranges, sources.", mixinStandardHelpOptions = true)
+@Command(
+        name = "relations",
+        description = "Lists the relations: slots, units, ranges, sources.",
+        mixinStandardHelpOptions = true)
 final class RelationsCommand implements Callable<Integer> {
     @Option(names = "--json", description = "For another program: SI units, everything there is.")
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
+    @Spec private CommandSpec spec;
 
     @Override
     public Integer call() {
@@ -48,7 +50,11 @@ final class RelationsCommand implements Callable<Integer> {
     private static String line(Slot slot) {
         String unit = slot.quantity().siScale().label();
         String optional = slot.fallback().map(value -> " [" + value + "]").orElse("");
-        return slot.name() + (unit.isEmpty() ? "" : ", " + unit) + optional + ": " + slot.meaning()
+        return slot.name()
+                + (unit.isEmpty() ? "" : ", " + unit)
+                + optional
+                + ": "
+                + slot.meaning()
                 + (slot.choices().isEmpty() ? "" : " (" + String.join(", ", slot.choices()) + ")");
     }
 
@@ -66,13 +72,14 @@ final class RelationsCommand implements Callable<Integer> {
     }
 
     private static Map<String, Object> object(Slot slot) {
-        Map<String, Object> map = Json.object(
-                "slot", slot.name(),
-                "symbol", slot.symbol(),
-                "kind", slot.kind().name().toLowerCase(java.util.Locale.ROOT),
-                "quantity", slot.quantity().name().toLowerCase(java.util.Locale.ROOT),
-                "unit", slot.quantity().si().symbol(),
-                "meaning", slot.meaning());
+        Map<String, Object> map =
+                Json.object(
+                        "slot", slot.name(),
+                        "symbol", slot.symbol(),
+                        "kind", slot.kind().name().toLowerCase(java.util.Locale.ROOT),
+                        "quantity", slot.quantity().name().toLowerCase(java.util.Locale.ROOT),
+                        "unit", slot.quantity().si().symbol(),
+                        "meaning", slot.meaning());
         if (slot.kind() == Slot.Kind.NUMBER || slot.kind() == Slot.Kind.NUMBERS) {
             map.put("min", finite(slot.min()));
             map.put("max", finite(slot.max()));

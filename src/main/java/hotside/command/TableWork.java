@@ -22,8 +22,9 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * Works a relation for every row of a table in constant memory: the table goes in at one end and comes out at the
- * other with the outputs added. A bad row is reported with its line and left out; the rest goes on.
+ * Works a relation for every row of a table in constant memory: the table goes in at one end and
+ * comes out at the other with the outputs added. A bad row is reported with its line and left out;
+ * the rest goes on.
  */
 final class TableWork {
     private final Relation relation;
@@ -46,11 +47,13 @@ final class TableWork {
     }
 
     int run(Reader reader, PrintWriter out, PrintWriter err) throws IOException {
-        CSVFormat format = CSVFormat.RFC4180.builder()
-                .setHeader()
-                .setIgnoreSurroundingSpaces(true)
-                .setTrim(true)
-                .get();
+        CSVFormat format =
+                CSVFormat.RFC4180
+                        .builder()
+                        .setHeader()
+                        .setIgnoreSurroundingSpaces(true)
+                        .setTrim(true)
+                        .get();
         try (CSVParser parser = CSVParser.builder().setReader(reader).setFormat(format).get()) {
             List<String> header = parser.getHeaderNames();
             int[] columns = columns(header);
@@ -67,7 +70,8 @@ final class TableWork {
 
     private static Reader open(String source) throws IOException {
         return source.equals("-")
-                ? new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8), 1 << 16)
+                ? new BufferedReader(
+                        new InputStreamReader(System.in, StandardCharsets.UTF_8), 1 << 16)
                 : Files.newBufferedReader(Path.of(source), StandardCharsets.UTF_8);
     }
 
@@ -75,18 +79,31 @@ final class TableWork {
     private int[] columns(List<String> header) {
         for (String name : header) {
             if (!relation.isInput(name)) {
-                throw new UsageException("The table's column \"" + name + "\" is no input of " + relation.id() + "; its inputs are "
-                        + String.join(", ", relation.inputs().stream().map(Slot::name).toList()) + ".");
+                throw new UsageException(
+                        "The table's column \""
+                                + name
+                                + "\" is no input of "
+                                + relation.id()
+                                + "; its inputs are "
+                                + String.join(
+                                        ", ", relation.inputs().stream().map(Slot::name).toList())
+                                + ".");
             }
         }
         return relation.inputs().stream()
-                .mapToInt(slot -> {
-                    int column = header.indexOf(slot.name());
-                    if (column < 0 && slot.fallback().isEmpty()) {
-                        throw new UsageException("The table has no column \"" + slot.name() + "\" (" + slot.meaning() + ").");
-                    }
-                    return column;
-                })
+                .mapToInt(
+                        slot -> {
+                            int column = header.indexOf(slot.name());
+                            if (column < 0 && slot.fallback().isEmpty()) {
+                                throw new UsageException(
+                                        "The table has no column \""
+                                                + slot.name()
+                                                + "\" ("
+                                                + slot.meaning()
+                                                + ").");
+                            }
+                            return column;
+                        })
                 .toArray();
     }
 
@@ -95,7 +112,10 @@ final class TableWork {
             Object[] inputs = new Object[columns.length];
             for (int i = 0; i < columns.length; i++) {
                 Slot slot = relation.inputs().get(i);
-                inputs[i] = columns[i] < 0 ? slot.fallback().orElseThrow() : value(slot, row.get(columns[i]));
+                inputs[i] =
+                        columns[i] < 0
+                                ? slot.fallback().orElseThrow()
+                                : value(slot, row.get(columns[i]));
             }
             double[] outputs = relation.solveRow(inputs);
             StringBuilder text = new StringBuilder(96);
@@ -113,15 +133,21 @@ final class TableWork {
     }
 
     private static String reason(CSVRecord row, RuntimeException e) {
-        return e instanceof ArrayIndexOutOfBoundsException ? "only " + row.size() + " cells" : e.getMessage();
+        return e instanceof ArrayIndexOutOfBoundsException
+                ? "only " + row.size() + " cells"
+                : e.getMessage();
     }
 
     private static Object value(Slot slot, String cell) {
         return switch (slot.kind()) {
-            case NUMBER -> cell.isEmpty() && slot.fallback().isPresent() ? slot.fallback().get() : number(slot, cell);
+            case NUMBER ->
+                    cell.isEmpty() && slot.fallback().isPresent()
+                            ? slot.fallback().get()
+                            : number(slot, cell);
             case NUMBERS -> {
                 List<Double> readings = new ArrayList<>();
-                Arrays.stream(cell.split("[;\\s]+")).forEach(text -> readings.add(number(slot, text)));
+                Arrays.stream(cell.split("[;\\s]+"))
+                        .forEach(text -> readings.add(number(slot, text)));
                 yield readings;
             }
             case CHOICE, TEXT -> cell;
@@ -132,7 +158,13 @@ final class TableWork {
         try {
             return Double.valueOf(cell);
         } catch (NumberFormatException e) {
-            throw new IllegalArgumentException(slot.name() + " = \"" + cell + "\" is not a number in " + slot.quantity().siScale().label(), e);
+            throw new IllegalArgumentException(
+                    slot.name()
+                            + " = \""
+                            + cell
+                            + "\" is not a number in "
+                            + slot.quantity().siScale().label(),
+                    e);
         }
     }
 

@@ -12,11 +12,12 @@ final class TextTable {
     static void print(List<List<String>> rows, PrintWriter out) {
         int columns = rows.get(0).size();
         int[] widths = new int[columns];
-        rows.forEach(row -> {
-            for (int i = 0; i < columns; i++) {
-                widths[i] = Math.max(widths[i], row.get(i).length());
-            }
-        });
+        rows.forEach(
+                row -> {
+                    for (int i = 0; i < columns; i++) {
+                        widths[i] = Math.max(widths[i], row.get(i).length());
+                    }
+                });
         for (List<String> row : rows) {
             StringBuilder line = new StringBuilder();
             for (int i = 0; i < columns; i++) {

@@ -8,11 +8,18 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** Drives the real screens through the main job and takes pictures. */
-@Command(name = "tour", description = "Pictures of every screen, without a display.", mixinStandardHelpOptions = true)
+@Command(
+        name = "tour",
+        description = "Pictures of every screen, without a display.",
+        mixinStandardHelpOptions = true)
 final class TourCommand implements Callable<Integer> {
     private final ToIntFunction<Path> guide;
 
-    @Option(names = "--to", required = true, paramLabel = "DIR", description = "where the pictures go")
+    @Option(
+            names = "--to",
+            required = true,
+            paramLabel = "DIR",
+            description = "where the pictures go")
     private Path to;
 
     TourCommand(ToIntFunction<Path> guide) {

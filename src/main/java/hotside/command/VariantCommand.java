@@ -26,9 +26,16 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Shows what a problem looks like with the numbers of a seed. */
-@Command(name = "variant", description = "Draws a problem's variants from seeds.", mixinStandardHelpOptions = true)
+@Command(
+        name = "variant",
+        description = "Draws a problem's variants from seeds.",
+        mixinStandardHelpOptions = true)
 final class VariantCommand implements Callable<Integer> {
-    @Parameters(index = "0", arity = "0..1", paramLabel = "PROBLEM", description = "its id; --list shows them")
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "PROBLEM",
+            description = "its id; --list shows them")
     private String id;
 
     @Option(names = "--list", description = "lists all problems")
@@ -37,7 +44,10 @@ final class VariantCommand implements Callable<Integer> {
     @Option(names = "--seed", description = "the (first) seed", defaultValue = "1")
     private long seed;
 
-    @Option(names = "--count", description = "how many seeds, one after the other; more than one makes a table", defaultValue = "1")
+    @Option(
+            names = "--count",
+            description = "how many seeds, one after the other; more than one makes a table",
+            defaultValue = "1")
     private int count;
 
     @Option(names = "--json", description = "for another program: SI")
@@ -46,15 +56,25 @@ final class VariantCommand implements Callable<Integer> {
     @Option(names = "--units", description = "si or us", defaultValue = "si")
     private WorkCommand.Shop shop;
 
-    @Spec
-    private CommandSpec spec;
+    @Spec private CommandSpec spec;
 
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         ProblemBank bank = ProblemBank.shipped();
         if (list || id == null) {
-            bank.all().forEach(t -> out.println(t.id() + ": " + t.title() + " (" + t.skill() + ", level " + t.level() + ")"));
+            bank.all()
+                    .forEach(
+                            t ->
+                                    out.println(
+                                            t.id()
+                                                    + ": "
+                                                    + t.title()
+                                                    + " ("
+                                                    + t.skill()
+                                                    + ", level "
+                                                    + t.level()
+                                                    + ")"));
             return CommandLineDoor.FINE;
         }
         Template template = Lookups.problem(bank, id);
@@ -67,7 +87,8 @@ final class VariantCommand implements Callable<Integer> {
         }
         Maths maths = new Maths();
         if (json) {
-            List<Map<String, Object>> objects = variants.stream().map(v -> object(v, maths)).toList();
+            List<Map<String, Object>> objects =
+                    variants.stream().map(v -> object(v, maths)).toList();
             out.println(Json.text(count == 1 ? objects.get(0) : objects));
         } else if (count == 1) {
             tell(variants.get(0), maths, out);
@@ -78,14 +99,22 @@ final class VariantCommand implements Callable<Integer> {
     }
 
     static String prompt(Variant variant, Maths maths) {
-        return new LessonText(maths).of(variant.template().prompt(), name -> variant.shown().getOrDefault(name, name));
+        return new LessonText(maths)
+                .of(variant.template().prompt(), name -> variant.shown().getOrDefault(name, name));
     }
 
     /** The ladder of hints; its last rung is the full working. */
     static List<String> hints(Variant variant, Maths maths) {
         List<String> hints = new ArrayList<>();
         LessonText text = new LessonText(maths);
-        variant.template().hints().forEach(h -> hints.add(text.of(h, name -> variant.shown().getOrDefault(name, name))));
+        variant.template()
+                .hints()
+                .forEach(
+                        h ->
+                                hints.add(
+                                        text.of(
+                                                h,
+                                                name -> variant.shown().getOrDefault(name, name))));
         hints.add(working(variant, maths));
         return hints;
     }
@@ -93,7 +122,9 @@ final class VariantCommand implements Callable<Integer> {
     static String working(Variant variant, Maths maths) {
         WorkingText text = new WorkingText(maths);
         StringBuilder out = new StringBuilder();
-        variant.run().workings().forEach(w -> out.append(text.of(w, variant.system(), variant.ambient())));
+        variant.run()
+                .workings()
+                .forEach(w -> out.append(text.of(w, variant.system(), variant.ambient())));
         return out.toString();
     }
 
@@ -103,10 +134,20 @@ final class VariantCommand implements Callable<Integer> {
         out.println(prompt(variant, maths));
         out.println();
         for (int i = 0; i < variant.answers().size(); i++) {
-            out.println("Asked: " + variant.template().asks().get(i).phrase() + " = " + Answers.told(variant, i));
+            out.println(
+                    "Asked: "
+                            + variant.template().asks().get(i).phrase()
+                            + " = "
+                            + Answers.told(variant, i));
         }
-        variant.slips().forEach(slip -> out.println(
-                "Mistake " + slip.mistake().id() + ": " + Answers.told(variant, slip.ask(), slip.value())));
+        variant.slips()
+                .forEach(
+                        slip ->
+                                out.println(
+                                        "Mistake "
+                                                + slip.mistake().id()
+                                                + ": "
+                                                + Answers.told(variant, slip.ask(), slip.value())));
         out.println();
         out.println(working(variant, maths));
     }
@@ -119,7 +160,13 @@ final class VariantCommand implements Callable<Integer> {
         List<List<String>> rows = new ArrayList<>(List.of(head));
         for (Variant variant : variants) {
             List<String> row = new ArrayList<>(List.of(String.valueOf(variant.seed())));
-            template.givens().forEach(given -> row.add(variant.shown().get(given.name()).replace('\u00a0', ' ')));
+            template.givens()
+                    .forEach(
+                            given ->
+                                    row.add(
+                                            variant.shown()
+                                                    .get(given.name())
+                                                    .replace('\u00a0', ' ')));
             for (int i = 0; i < variant.answers().size(); i++) {
                 row.add(Answers.told(variant, i));
             }
@@ -134,12 +181,13 @@ final class VariantCommand implements Callable<Integer> {
         for (int i = 0; i < template.asks().size(); i++) {
             Ask ask = template.asks().get(i);
             Variant.Answer answer = variant.answers().get(i);
-            asks.add(Json.object(
-                    "slot", ask.place(),
-                    "unit", ask.quantity().si().symbol(),
-                    "value", answer.value(),
-                    "low", answer.low(),
-                    "high", answer.high()));
+            asks.add(
+                    Json.object(
+                            "slot", ask.place(),
+                            "unit", ask.quantity().si().symbol(),
+                            "value", answer.value(),
+                            "low", answer.low(),
+                            "high", answer.high()));
         }
         List<Object> working = new ArrayList<>();
         for (Worked worked : variant.run().workings()) {
@@ -158,12 +206,18 @@ final class VariantCommand implements Callable<Integer> {
                 "prompt", prompt(variant, maths),
                 "given", given,
                 "ask", asks,
-                "mistakes", variant.slips().stream()
-                        .map(s -> Json.object(
-                                "id", s.mistake().id(),
-                                "slot", template.asks().get(s.ask()).place(),
-                                "value", s.value()))
-                        .toList(),
+                "mistakes",
+                        variant.slips().stream()
+                                .map(
+                                        s ->
+                                                Json.object(
+                                                        "id", s.mistake().id(),
+                                                        "slot",
+                                                                template.asks()
+                                                                        .get(s.ask())
+                                                                        .place(),
+                                                        "value", s.value()))
+                                .toList(),
                 "hints", hints(variant, maths),
                 "working", working);
     }

@@ -38,16 +38,28 @@ import picocli.CommandLine.Spec;
         },
         mixinStandardHelpOptions = true)
 final class WorkCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "RELATION", description = "its id; \"relations\" lists them")
+    @Parameters(
+            index = "0",
+            paramLabel = "RELATION",
+            description = "its id; \"relations\" lists them")
     private String id;
 
-    @Parameters(index = "1..*", paramLabel = "slot=value", description = "inputs, such as seatDiameter=46mm")
+    @Parameters(
+            index = "1..*",
+            paramLabel = "slot=value",
+            description = "inputs, such as seatDiameter=46mm")
     private List<String> assignments = List.of();
 
-    @Option(names = "--solve-for", paramLabel = "SLOT", description = "the input to find from the output given")
+    @Option(
+            names = "--solve-for",
+            paramLabel = "SLOT",
+            description = "the input to find from the output given")
     private String solveFor;
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "a table with slots as header; - for standard input")
+    @Option(
+            names = "--csv",
+            paramLabel = "FILE",
+            description = "a table with slots as header; - for standard input")
     private String csv;
 
     @Option(names = "--json", description = "for another program: SI, with steps")
@@ -56,11 +68,13 @@ final class WorkCommand implements Callable<Integer> {
     @Option(names = "--units", description = "si or us, for the told results", defaultValue = "si")
     private Shop shop;
 
-    @Option(names = "--ambient", description = "air around, for gauge pressures", defaultValue = "101.325 kPa")
+    @Option(
+            names = "--ambient",
+            description = "air around, for gauge pressures",
+            defaultValue = "101.325 kPa")
     private String ambientText;
 
-    @Spec
-    private CommandSpec spec;
+    @Spec private CommandSpec spec;
 
     @Override
     public Integer call() throws IOException {
@@ -68,11 +82,13 @@ final class WorkCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         if (csv != null) {
             if (!assignments.isEmpty() || solveFor != null || json) {
-                throw new UsageException("--csv takes its values from the table; leave out slot=value, --solve-for and --json.");
+                throw new UsageException(
+                        "--csv takes its values from the table; leave out slot=value, --solve-for and --json.");
             }
             return new TableWork(relation).run(csv, out, spec.commandLine().getErr());
         }
-        double ambient = number("--ambient", ambientText, Quantity.PRESSURE, Units.STANDARD_ATMOSPHERE);
+        double ambient =
+                number("--ambient", ambientText, Quantity.PRESSURE, Units.STANDARD_ATMOSPHERE);
         Values given = read(relation, ambient);
         Worked worked = relation.work(solveFor == null ? given : turnedRound(relation, given));
         if (json) {
@@ -87,8 +103,13 @@ final class WorkCommand implements Callable<Integer> {
     private Values turnedRound(Relation relation, Values given) {
         List<String> outputs = given.names().stream().filter(relation::isOutput).toList();
         if (outputs.size() != 1) {
-            throw new UsageException("--solve-for needs exactly one output of " + relation.id() + " to be given: one of "
-                    + String.join(", ", relation.outputs().stream().map(Slot::name).toList()) + ".");
+            throw new UsageException(
+                    "--solve-for needs exactly one output of "
+                            + relation.id()
+                            + " to be given: one of "
+                            + String.join(
+                                    ", ", relation.outputs().stream().map(Slot::name).toList())
+                            + ".");
         }
         String output = outputs.get(0);
         Values others = given.without(output).without(solveFor);
@@ -105,14 +126,25 @@ final class WorkCommand implements Callable<Integer> {
             }
             String name = assignment.substring(0, equals);
             String text = assignment.substring(equals + 1);
-            Slot slot = relation.slot(name)
-                    .filter(s -> relation.isInput(name) || solveFor != null)
-                    .orElseThrow(() -> Lookups.unknown("slot", name, relation.inputs().stream().map(Slot::name).toList(), "relations"));
-            map.put(name, switch (slot.kind()) {
-                case NUMBER -> number(name, text, slot.quantity(), ambient);
-                case NUMBERS -> numbers(name, text, slot.quantity(), ambient);
-                case CHOICE, TEXT -> text;
-            });
+            Slot slot =
+                    relation.slot(name)
+                            .filter(s -> relation.isInput(name) || solveFor != null)
+                            .orElseThrow(
+                                    () ->
+                                            Lookups.unknown(
+                                                    "slot",
+                                                    name,
+                                                    relation.inputs().stream()
+                                                            .map(Slot::name)
+                                                            .toList(),
+                                                    "relations"));
+            map.put(
+                    name,
+                    switch (slot.kind()) {
+                        case NUMBER -> number(name, text, slot.quantity(), ambient);
+                        case NUMBERS -> numbers(name, text, slot.quantity(), ambient);
+                        case CHOICE, TEXT -> text;
+                    });
         }
         return Values.of(map);
     }
@@ -122,15 +154,26 @@ final class WorkCommand implements Callable<Integer> {
         if (typed instanceof Typed.Understood understood) {
             return understood.si();
         }
-        throw new UsageException(name + ": " + (typed instanceof Typed.Ambiguous a ? a.question() : ((Typed.NotUnderstood) typed).message()));
+        throw new UsageException(
+                name
+                        + ": "
+                        + (typed instanceof Typed.Ambiguous a
+                                ? a.question()
+                                : ((Typed.NotUnderstood) typed).message()));
     }
 
-    private static List<Double> numbers(String name, String text, Quantity quantity, double ambient) {
+    private static List<Double> numbers(
+            String name, String text, Quantity quantity, double ambient) {
         Typed.Row row = Typed.list(text, expected(quantity, ambient));
         if (row instanceof Typed.Readings readings) {
             return readings.si();
         }
-        throw new UsageException(name + ": " + (row instanceof Typed.Ambiguous a ? a.question() : ((Typed.NotUnderstood) row).message()));
+        throw new UsageException(
+                name
+                        + ": "
+                        + (row instanceof Typed.Ambiguous a
+                                ? a.question()
+                                : ((Typed.NotUnderstood) row).message()));
     }
 
     private static Expected expected(Quantity quantity, double ambient) {

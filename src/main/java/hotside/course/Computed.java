@@ -20,17 +20,25 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * The computed values of a lesson's prose. An expression is a place (a named value or {@code use.slot}), a
- * difference {@code a - b}, a ratio {@code a / b} or {@code change from a to b} in percent; behind it may stand
- * {@code in UNIT} and {@code , N digits}.
+ * The computed values of a lesson's prose. An expression is a place (a named value or {@code
+ * use.slot}), a difference {@code a - b}, a ratio {@code a / b} or {@code change from a to b} in
+ * percent; behind it may stand {@code in UNIT} and {@code , N digits}.
  */
 public final class Computed {
     private static final int DIGITS = 3;
     private static final int ROW_DIGITS = 4;
     private static final String PLACE = "[a-z][A-Za-z0-9]*(?:\\.[a-z][A-Za-z0-9]*)?";
-    private static final Pattern FORM = Pattern.compile(
-            "(?:(?<change>change from (?<from>" + PLACE + ") to (?<to>" + PLACE + "))|(?<a>" + PLACE
-                    + ")(?:\\s+(?<op>[-/])\\s+(?<b>" + PLACE + "))?)(?:\\s+in (?<unit>[^,]+?))?(?:,\\s*(?<digits>\\d+) digits?)?");
+    private static final Pattern FORM =
+            Pattern.compile(
+                    "(?:(?<change>change from (?<from>"
+                            + PLACE
+                            + ") to (?<to>"
+                            + PLACE
+                            + "))|(?<a>"
+                            + PLACE
+                            + ")(?:\\s+(?<op>[-/])\\s+(?<b>"
+                            + PLACE
+                            + "))?)(?:\\s+in (?<unit>[^,]+?))?(?:,\\s*(?<digits>\\d+) digits?)?");
 
     private final Lesson lesson;
     private final UnitSystem system;
@@ -44,7 +52,10 @@ public final class Computed {
         this.lesson = lesson;
         this.system = system;
         this.run = lesson.chain().run(lesson.values());
-        this.ambient = lesson.values().get(Variants.AMBIENT) instanceof Double air ? air : Units.STANDARD_ATMOSPHERE;
+        this.ambient =
+                lesson.values().get(Variants.AMBIENT) instanceof Double air
+                        ? air
+                        : Units.STANDARD_ATMOSPHERE;
     }
 
     /** The lesson's relations worked out. */
@@ -66,21 +77,51 @@ public final class Computed {
         if (form.group("a") != null && run.values().get(form.group("a")) instanceof List<?> row) {
             return Optional.of(row(form.group("a"), row));
         }
-        int digits = form.group("digits") == null ? DIGITS : Math.max(1, Math.min(9, Integer.parseInt(form.group("digits"))));
+        int digits =
+                form.group("digits") == null
+                        ? DIGITS
+                        : Math.max(1, Math.min(9, Integer.parseInt(form.group("digits"))));
         return value(form)
-                .flatMap(v -> form.group("unit") == null
-                        ? Optional.of(v)
-                        : Literal.scale(form.group("unit"), v.quantity()).map(s -> new Value(v.si(), v.quantity(), s)))
-                .map(v -> Shown.of(v.si(), v.quantity(), v.scale(), ambient, digits, DecimalHabit.POINT).text());
+                .flatMap(
+                        v ->
+                                form.group("unit") == null
+                                        ? Optional.of(v)
+                                        : Literal.scale(form.group("unit"), v.quantity())
+                                                .map(s -> new Value(v.si(), v.quantity(), s)))
+                .map(
+                        v ->
+                                Shown.of(
+                                                v.si(),
+                                                v.quantity(),
+                                                v.scale(),
+                                                ambient,
+                                                digits,
+                                                DecimalHabit.POINT)
+                                        .text());
     }
 
-    /** A row of readings as its author wrote it, or converted to the other shop with one digit more. */
+    /**
+     * A row of readings as its author wrote it, or converted to the other shop with one digit more.
+     */
     private String row(String name, List<?> readings) {
-        Given given = lesson.named().stream().filter(g -> g.name().equals(name)).findFirst().orElseThrow();
+        Given given =
+                lesson.named().stream()
+                        .filter(g -> g.name().equals(name))
+                        .findFirst()
+                        .orElseThrow();
         Scale scale = scaleOf(given);
         String label = scale.label();
         return readings.stream()
-                        .map(r -> Shown.of((Double) r, given.quantity(), scale, ambient, ROW_DIGITS, DecimalHabit.POINT).number())
+                        .map(
+                                r ->
+                                        Shown.of(
+                                                        (Double) r,
+                                                        given.quantity(),
+                                                        scale,
+                                                        ambient,
+                                                        ROW_DIGITS,
+                                                        DecimalHabit.POINT)
+                                                .number())
                         .collect(Collectors.joining("; "))
                 + (label.isEmpty() ? "" : "\u00a0" + label);
     }
@@ -88,23 +129,34 @@ public final class Computed {
     private Optional<Value> value(Matcher form) {
         if (form.group("change") != null) {
             return both(form.group("from"), form.group("to"))
-                    .map(ab -> new Value((ab[1].si() - ab[0].si()) / ab[0].si(), Quantity.PERCENTAGE, shown(Quantity.PERCENTAGE)));
+                    .map(
+                            ab ->
+                                    new Value(
+                                            (ab[1].si() - ab[0].si()) / ab[0].si(),
+                                            Quantity.PERCENTAGE,
+                                            shown(Quantity.PERCENTAGE)));
         }
         if (form.group("op") == null) {
             return at(form.group("a"));
         }
         return both(form.group("a"), form.group("b"))
-                .map(ab -> form.group("op").equals("/")
-                        ? new Value(ab[0].si() / ab[1].si(), Quantity.RATIO, shown(Quantity.RATIO))
-                        : difference(ab[0], ab[1]));
+                .map(
+                        ab ->
+                                form.group("op").equals("/")
+                                        ? new Value(
+                                                ab[0].si() / ab[1].si(),
+                                                Quantity.RATIO,
+                                                shown(Quantity.RATIO))
+                                        : difference(ab[0], ab[1]));
     }
 
     private Value difference(Value a, Value b) {
-        Quantity quantity = switch (a.quantity()) {
-            case PRESSURE, GAUGE_PRESSURE -> Quantity.PRESSURE_DIFFERENCE;
-            case TEMPERATURE -> Quantity.TEMPERATURE_DIFFERENCE;
-            default -> a.quantity();
-        };
+        Quantity quantity =
+                switch (a.quantity()) {
+                    case PRESSURE, GAUGE_PRESSURE -> Quantity.PRESSURE_DIFFERENCE;
+                    case TEMPERATURE -> Quantity.TEMPERATURE_DIFFERENCE;
+                    default -> a.quantity();
+                };
         Scale scale = quantity == a.quantity() ? a.scale() : shown(quantity);
         return new Value(a.si() - b.si(), quantity, scale);
     }
@@ -117,14 +169,20 @@ public final class Computed {
         if (!(run.values().get(place) instanceof Double number)) {
             return Optional.empty();
         }
-        Optional<Given> named = lesson.named().stream().filter(g -> g.name().equals(place)).findFirst();
+        Optional<Given> named =
+                lesson.named().stream().filter(g -> g.name().equals(place)).findFirst();
         if (named.isPresent()) {
             return Optional.of(new Value(number, named.get().quantity(), scaleOf(named.get())));
         }
-        return lesson.chain().slotAt(place).map(slot -> new Value(number, slot.quantity(), SlotScale.of(slot, system)));
+        return lesson.chain()
+                .slotAt(place)
+                .map(slot -> new Value(number, slot.quantity(), SlotScale.of(slot, system)));
     }
 
-    /** A named value is told as its author wrote it, or on the other shop's scale with the same zero. */
+    /**
+     * A named value is told as its author wrote it, or on the other shop's scale with the same
+     * zero.
+     */
     private Scale scaleOf(Given given) {
         Scale written = given.si().scale();
         if (system == UnitSystem.SI_SHOP) {

@@ -54,6 +54,8 @@ public final class Course {
 
     public Optional<Lesson> after(Lesson lesson) {
         int index = lessons.indexOf(lesson);
-        return index >= 0 && index + 1 < lessons.size() ? Optional.of(lessons.get(index + 1)) : Optional.empty();
+        return index >= 0 && index + 1 < lessons.size()
+                ? Optional.of(lessons.get(index + 1))
+                : Optional.empty();
     }
 }

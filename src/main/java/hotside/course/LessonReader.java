@@ -54,8 +54,14 @@ public final class LessonReader {
         int minutes = fields.whole("minutes", 1, 120);
         List<String> sources = fields.words("sources");
         List<String> cautions = fields.optionalWords("cautions");
-        MapNode valueNodes = fields.has("values") ? ChainReader.map(fields, "values") : new MapNode(fields.place(), Map.of());
-        MapNode work = fields.has("work") ? ChainReader.map(fields, "work") : new MapNode(fields.place(), Map.of());
+        MapNode valueNodes =
+                fields.has("values")
+                        ? ChainReader.map(fields, "values")
+                        : new MapNode(fields.place(), Map.of());
+        MapNode work =
+                fields.has("work")
+                        ? ChainReader.map(fields, "work")
+                        : new MapNode(fields.place(), Map.of());
         fields.noOthers();
         double ambient = ambient(valueNodes);
         Chain chain = ChainReader.read(work, valueNodes, ambient, findings);
@@ -66,8 +72,21 @@ public final class LessonReader {
         List<Part> parts = new ArrayList<>();
         PartReader reader = new PartReader(file, chain, values, named, ambient);
         replaceFences(body, reader, parts);
-        Lesson lesson = new Lesson(
-                id(file.path()), strand, title, skills, needs, minutes, sources, cautions, named, values, chain, body, parts);
+        Lesson lesson =
+                new Lesson(
+                        id(file.path()),
+                        strand,
+                        title,
+                        skills,
+                        needs,
+                        minutes,
+                        sources,
+                        cautions,
+                        named,
+                        values,
+                        chain,
+                        body,
+                        parts);
         if (findings.isEmpty()) {
             checkComputed(lesson);
         }
@@ -85,33 +104,60 @@ public final class LessonReader {
 
     private double ambient(MapNode values) {
         return values.get(Variants.AMBIENT)
-                .flatMap(node -> new GivenReader(new Findings(file.path(), file.text())).read(Variants.AMBIENT, node, Quantity.PRESSURE))
-                .map(g -> g.si().scale().toSi(g.si().values().get(0).doubleValue(), Quantity.PRESSURE, Units.STANDARD_ATMOSPHERE))
+                .flatMap(
+                        node ->
+                                new GivenReader(new Findings(file.path(), file.text()))
+                                        .read(Variants.AMBIENT, node, Quantity.PRESSURE))
+                .map(
+                        g ->
+                                g.si().scale()
+                                        .toSi(
+                                                g.si().values().get(0).doubleValue(),
+                                                Quantity.PRESSURE,
+                                                Units.STANDARD_ATMOSPHERE))
                 .orElse(Units.STANDARD_ATMOSPHERE);
     }
 
     private List<Given> named(MapNode nodes, Chain chain) {
         List<Given> named = new ArrayList<>();
         GivenReader reader = new GivenReader(findings);
-        nodes.entries().forEach((name, entry) -> {
-            Quantity quantity = GivenReader.quantity(name, entry.value(), chain);
-            reader.read(name, entry.value(), quantity).ifPresent(given -> {
-                if (!given.isFixedRow() && (given.si().values().size() > 1 || given.isRow())) {
-                    findings.add(entry.value(), name + " has several values", "one: a lesson draws no lots", "");
-                } else {
-                    named.add(given);
-                }
-            });
-        });
+        nodes.entries()
+                .forEach(
+                        (name, entry) -> {
+                            Quantity quantity = GivenReader.quantity(name, entry.value(), chain);
+                            reader.read(name, entry.value(), quantity)
+                                    .ifPresent(
+                                            given -> {
+                                                if (!given.isFixedRow()
+                                                        && (given.si().values().size() > 1
+                                                                || given.isRow())) {
+                                                    findings.add(
+                                                            entry.value(),
+                                                            name + " has several values",
+                                                            "one: a lesson draws no lots",
+                                                            "");
+                                                } else {
+                                                    named.add(given);
+                                                }
+                                            });
+                        });
         return named;
     }
 
     private static Values values(List<Given> named, double ambient) {
         Map<String, Object> map = new LinkedHashMap<>();
         for (Given given : named) {
-            List<Double> si = given.si().values().stream()
-                    .map(n -> given.si().scale().toSi(n.doubleValue(), given.quantity(), ambient))
-                    .toList();
+            List<Double> si =
+                    given.si().values().stream()
+                            .map(
+                                    n ->
+                                            given.si()
+                                                    .scale()
+                                                    .toSi(
+                                                            n.doubleValue(),
+                                                            given.quantity(),
+                                                            ambient))
+                            .toList();
             map.put(given.name(), given.isRow() ? (Object) si : si.get(0));
         }
         return Values.of(map);
@@ -119,12 +165,13 @@ public final class LessonReader {
 
     private void replaceFences(Node body, PartReader reader, List<Part> parts) {
         List<FencedCodeBlock> fences = new ArrayList<>();
-        body.accept(new AbstractVisitor() {
-            @Override
-            public void visit(FencedCodeBlock fence) {
-                fences.add(fence);
-            }
-        });
+        body.accept(
+                new AbstractVisitor() {
+                    @Override
+                    public void visit(FencedCodeBlock fence) {
+                        fences.add(fence);
+                    }
+                });
         for (FencedCodeBlock fence : fences) {
             Optional<Part> part = reader.read(fence);
             if (part.isPresent()) {
@@ -142,7 +189,11 @@ public final class LessonReader {
         try {
             computed = new Computed(lesson, UnitSystem.SI_SHOP);
         } catch (RelationException e) {
-            findings.add(Place.START, "the lesson's work has no result: " + e.getMessage(), "", "mend the values");
+            findings.add(
+                    Place.START,
+                    "the lesson's work has no result: " + e.getMessage(),
+                    "",
+                    "mend the values");
             return;
         }
         checkComputed(lesson.body(), computed);
@@ -156,26 +207,29 @@ public final class LessonReader {
     }
 
     private void checkComputed(Node node, Computed computed) {
-        node.accept(new AbstractVisitor() {
-            @Override
-            public void visit(CustomNode custom) {
-                if (custom instanceof ComputedValue value && computed.text(value.expression()).isEmpty()) {
-                    findings.add(
-                            place(custom),
-                            "nothing is computed by \"" + value.expression() + "\"",
-                            "a named value, use.slot, a - b, a / b or change from a to b",
-                            "");
-                }
-                visitChildren(custom);
-            }
-        });
+        node.accept(
+                new AbstractVisitor() {
+                    @Override
+                    public void visit(CustomNode custom) {
+                        if (custom instanceof ComputedValue value
+                                && computed.text(value.expression()).isEmpty()) {
+                            findings.add(
+                                    place(custom),
+                                    "nothing is computed by \"" + value.expression() + "\"",
+                                    "a named value, use.slot, a - b, a / b or change from a to b",
+                                    "");
+                        }
+                        visitChildren(custom);
+                    }
+                });
     }
 
     private Place place(Node node) {
         for (Node at = node; at != null; at = at.getParent()) {
             List<SourceSpan> spans = at.getSourceSpans();
             if (!spans.isEmpty()) {
-                return file.inBody(spans.get(0).getLineIndex() + 1, spans.get(0).getColumnIndex() + 1);
+                return file.inBody(
+                        spans.get(0).getLineIndex() + 1, spans.get(0).getColumnIndex() + 1);
             }
         }
         return Place.START;

@@ -30,11 +30,15 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.commonmark.node.FencedCodeBlock;
 
-/** Reads the fenced blocks that embed living parts. A block with another info string stays what it is, code. */
+/**
+ * Reads the fenced blocks that embed living parts. A block with another info string stays what it
+ * is, code.
+ */
 final class PartReader {
     private static final Pattern X = Pattern.compile("(\\w+)\\s+from\\s+(.+?)\\s+to\\s+(.+)");
     private static final Pattern BY = Pattern.compile("(\\w+)\\s*=\\s*(.+)");
-    private static final List<String> KINDS = List.of("calculator", "problem", "worked", "chart", "note", "caution");
+    private static final List<String> KINDS =
+            List.of("calculator", "problem", "worked", "chart", "note", "caution");
     private static final int MOST_CURVES = 6;
 
     private final ContentFile file;
@@ -54,7 +58,8 @@ final class PartReader {
     }
 
     Optional<Part> read(FencedCodeBlock fence) {
-        String[] words = fence.getInfo() == null ? new String[0] : fence.getInfo().strip().split("\\s+");
+        String[] words =
+                fence.getInfo() == null ? new String[0] : fence.getInfo().strip().split("\\s+");
         String kind = words.length == 0 ? "" : words[0];
         Block block = new Block(fence, words);
         return switch (kind) {
@@ -62,10 +67,20 @@ final class PartReader {
             case "problem" -> problem(block);
             case "worked" -> worked(block);
             case "chart" -> chart(block);
-            case "note", "caution" -> Optional.of(new Part.Aside(kind.equals("caution"), Markup.parse(fence.getLiteral())));
+            case "note", "caution" ->
+                    Optional.of(
+                            new Part.Aside(
+                                    kind.equals("caution"), Markup.parse(fence.getLiteral())));
             default -> {
-                Nearest.to(kind, KINDS).filter(near -> !kind.isEmpty()).ifPresent(near -> findings.add(
-                        block.start(), "unknown block \"" + kind + "\"", "one of " + String.join(", ", KINDS), "write \"" + near + "\""));
+                Nearest.to(kind, KINDS)
+                        .filter(near -> !kind.isEmpty())
+                        .ifPresent(
+                                near ->
+                                        findings.add(
+                                                block.start(),
+                                                "unknown block \"" + kind + "\"",
+                                                "one of " + String.join(", ", KINDS),
+                                                "write \"" + near + "\""));
                 yield Optional.empty();
             }
         };
@@ -125,7 +140,8 @@ final class PartReader {
 
     private Optional<Part> problem(Block block) {
         if (block.words.length != 2) {
-            findings.add(block.start(), "a problem block names one problem", "problem and its id", "");
+            findings.add(
+                    block.start(), "a problem block names one problem", "problem and its id", "");
             return Optional.empty();
         }
         return Optional.of(new Part.ProblemCard(block.subject()));
@@ -135,15 +151,21 @@ final class PartReader {
         List<String> uses = Arrays.asList(block.words).subList(1, block.words.length);
         List<String> known = chain.uses().stream().map(Chain.Use::name).toList();
         if (uses.isEmpty() || !known.containsAll(uses)) {
-            findings.add(block.start(), "a worked block names what the lesson works", "one or more of " + String.join(", ", known), "");
+            findings.add(
+                    block.start(),
+                    "a worked block names what the lesson works",
+                    "one or more of " + String.join(", ", known),
+                    "");
             return Optional.empty();
         }
-        String title = chain.uses().stream()
-                .filter(use -> use.name().equals(uses.get(uses.size() - 1)))
-                .map(use -> use.relation().title())
-                .findFirst()
-                .orElseThrow();
-        return Optional.of(new Part.WorkedExample(uses, title, Markup.parse(block.fence.getLiteral())));
+        String title =
+                chain.uses().stream()
+                        .filter(use -> use.name().equals(uses.get(uses.size() - 1)))
+                        .map(use -> use.relation().title())
+                        .findFirst()
+                        .orElseThrow();
+        return Optional.of(
+                new Part.WorkedExample(uses, title, Markup.parse(block.fence.getLiteral())));
     }
 
     private Optional<Part> calculator(Block block) {
@@ -156,13 +178,19 @@ final class PartReader {
         Optional<Slot> over = named(lines.remove("over"), relation.inputs());
         Optional<Slot> curve = named(lines.remove("curve"), relation.outputs());
         Values start = starts(relation, lines, relation.typical());
-        return Optional.of(new Part.Calculator(relation, start, over, curve.orElse(relation.outputs().get(0))));
+        return Optional.of(
+                new Part.Calculator(
+                        relation, start, over, curve.orElse(relation.outputs().get(0))));
     }
 
     /** Readings written with a unit make the calculator speak that quantity. */
     private Relation measuring(Relation relation, Map<String, ScalarNode> lines) {
         return lines.entrySet().stream()
-                .filter(line -> relation.slot(line.getKey()).map(s -> s.quantity() == Quantity.AS_MEASURED).orElse(false))
+                .filter(
+                        line ->
+                                relation.slot(line.getKey())
+                                        .map(s -> s.quantity() == Quantity.AS_MEASURED)
+                                        .orElse(false))
                 .flatMap(line -> measuredIn(line.getValue()).stream())
                 .findFirst()
                 .map(relation::measuring)
@@ -191,7 +219,11 @@ final class PartReader {
         Optional<Slot> output = named(y, relation.outputs());
         Matcher range = x == null ? null : X.matcher(x.text());
         if (title == null || output.isEmpty() || range == null || !range.matches()) {
-            findings.add(block.start(), "this chart is incomplete", "title: words; x: slot from value to value; y: an output", "");
+            findings.add(
+                    block.start(),
+                    "this chart is incomplete",
+                    "title: words; x: slot from value to value; y: an output",
+                    "");
             return Optional.empty();
         }
         Optional<Slot> along = named(new ScalarNode(x.place(), range.group(1)), relation.inputs());
@@ -205,8 +237,17 @@ final class PartReader {
         if (from.isEmpty() || to.isEmpty() || curves.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Part.ChartFigure(
-                relation, title.text(), along.get(), from.get(), to.get(), output.get(), fixed, curves.get().by(), curves.get().each()));
+        return Optional.of(
+                new Part.ChartFigure(
+                        relation,
+                        title.text(),
+                        along.get(),
+                        from.get(),
+                        to.get(),
+                        output.get(),
+                        fixed,
+                        curves.get().by(),
+                        curves.get().each()));
     }
 
     private record Curves(Optional<Slot> by, List<Double> each) {
@@ -216,7 +257,8 @@ final class PartReader {
     private Optional<Curves> curves(ScalarNode by, Relation relation) {
         Matcher form = BY.matcher(by.text());
         if (!form.matches()) {
-            findings.add(by, "\"" + by.text() + "\" tells no curves apart", "slot = value, value", "");
+            findings.add(
+                    by, "\"" + by.text() + "\" tells no curves apart", "slot = value, value", "");
             return Optional.empty();
         }
         Optional<Slot> slot = named(new ScalarNode(by.place(), form.group(1)), relation.inputs());
@@ -233,7 +275,10 @@ final class PartReader {
     private Values starts(Relation relation, Map<String, ScalarNode> lines, Values typical) {
         Values start = typical;
         for (Map.Entry<String, ScalarNode> line : lines.entrySet()) {
-            Optional<Slot> slot = named(new ScalarNode(line.getValue().place(), line.getKey()), relation.inputs());
+            Optional<Slot> slot =
+                    named(
+                            new ScalarNode(line.getValue().place(), line.getKey()),
+                            relation.inputs());
             Optional<Object> value = slot.flatMap(s -> anyValue(line.getValue(), s));
             if (value.isPresent()) {
                 start = start.with(line.getKey(), value.get());
@@ -242,7 +287,11 @@ final class PartReader {
         try {
             relation.work(start);
         } catch (RelationException e) {
-            findings.add(lines.isEmpty() ? Place.START : lines.values().iterator().next().place(), e.getMessage(), "values that the relation can work with", "");
+            findings.add(
+                    lines.isEmpty() ? Place.START : lines.values().iterator().next().place(),
+                    e.getMessage(),
+                    "values that the relation can work with",
+                    "");
         }
         return start;
     }
@@ -258,7 +307,9 @@ final class PartReader {
                     name,
                     "no slot is called \"" + name.text() + "\"",
                     "one of " + String.join(", ", known),
-                    Nearest.to(name.text(), known).map(near -> "write \"" + near + "\"").orElse(""));
+                    Nearest.to(name.text(), known)
+                            .map(near -> "write \"" + near + "\"")
+                            .orElse(""));
         }
         return slot;
     }
@@ -275,25 +326,50 @@ final class PartReader {
         if (values.get(scalar.text()) instanceof List<?>) {
             return Optional.of(values.numbers(scalar.text()));
         }
-        Typed.Row row = Typed.list(scalar.text(), new Expected(slot.quantity(), slot.quantity().siScale(), ambient, DecimalHabit.POINT));
+        Typed.Row row =
+                Typed.list(
+                        scalar.text(),
+                        new Expected(
+                                slot.quantity(),
+                                slot.quantity().siScale(),
+                                ambient,
+                                DecimalHabit.POINT));
         if (row instanceof Typed.Readings readings) {
             return Optional.of(readings.si());
         }
-        findings.add(scalar, "\"" + scalar.text() + "\" is no row of readings", Literal.expected(slot.quantity()), "");
+        findings.add(
+                scalar,
+                "\"" + scalar.text() + "\" is no row of readings",
+                Literal.expected(slot.quantity()),
+                "");
         return Optional.empty();
     }
 
     private Optional<Double> value(ScalarNode scalar, String text, Slot slot) {
         if (values.get(text) instanceof Double known) {
-            boolean fits = named.stream().anyMatch(g -> g.name().equals(text) && ChainReader.fits(g.quantity(), slot.quantity()));
+            boolean fits =
+                    named.stream()
+                            .anyMatch(
+                                    g ->
+                                            g.name().equals(text)
+                                                    && ChainReader.fits(
+                                                            g.quantity(), slot.quantity()));
             if (!fits) {
-                findings.add(scalar, text + " does not fit " + slot.name(), "a " + slot.quantity().words(), "");
+                findings.add(
+                        scalar,
+                        text + " does not fit " + slot.name(),
+                        "a " + slot.quantity().words(),
+                        "");
             }
             return Optional.of(known);
         }
         Optional<Double> value = Literal.value(text, slot.quantity(), ambient);
         if (value.isEmpty()) {
-            findings.add(scalar, "\"" + text + "\" is no value for " + slot.name(), Literal.expected(slot.quantity()), "");
+            findings.add(
+                    scalar,
+                    "\"" + text + "\" is no value for " + slot.name(),
+                    Literal.expected(slot.quantity()),
+                    "");
         } else if (!slot.admits(value.get())) {
             findings.add(scalar, text + " is outside the range of " + slot.name(), "", "");
             return Optional.empty();

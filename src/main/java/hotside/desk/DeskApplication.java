@@ -27,24 +27,27 @@ public final class DeskApplication extends Application {
 
     @Override
     public void start(Stage stage) {
-        // The engine of the page takes long to load, so the library is read beside it, not before it.
+        // The engine of the page takes long to load, so the library is read beside it, not before
+        // it.
         CompletableFuture<Library> library = CompletableFuture.supplyAsync(Libraries::read);
         Path data = RecordFolder.usual();
         keeper = RecordKeeper.open(data, Platform::runLater);
-        DeskWindow window = new DeskWindow(
-                library.join(),
-                keeper.settings(),
-                keeper,
-                new Seeds(),
-                data.resolve("page"),
-                this::leave);
+        DeskWindow window =
+                new DeskWindow(
+                        library.join(),
+                        keeper.settings(),
+                        keeper,
+                        new Seeds(),
+                        data.resolve("page"),
+                        this::leave);
         stage.setTitle(Words.of("desk.title"));
         stage.setScene(window.scene());
         stage.setMinWidth(800);
         stage.setMinHeight(600);
         stage.show();
         window.openAtStart(keeper.remembered("lesson"));
-        keeper.notice().ifPresent(text -> new Alert(Alert.AlertType.WARNING, text, ButtonType.OK).show());
+        keeper.notice()
+                .ifPresent(text -> new Alert(Alert.AlertType.WARNING, text, ButtonType.OK).show());
     }
 
     @Override
@@ -55,8 +58,12 @@ public final class DeskApplication extends Application {
     }
 
     private void leave(String address) {
-        Alert ask = new Alert(
-                Alert.AlertType.CONFIRMATION, Words.of("desk.link.ask", address), ButtonType.YES, ButtonType.NO);
+        Alert ask =
+                new Alert(
+                        Alert.AlertType.CONFIRMATION,
+                        Words.of("desk.link.ask", address),
+                        ButtonType.YES,
+                        ButtonType.NO);
         ask.setTitle(Words.of("desk.link.title"));
         ask.setHeaderText(null);
         Optional<ButtonType> answer = ask.showAndWait();

@@ -25,7 +25,9 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.text.Font;
 
-/** The one window: outline at the left, page in the middle, units, text size and theme at the top. */
+/**
+ * The one window: outline at the left, page in the middle, units, text size and theme at the top.
+ */
 final class DeskWindow {
     private static final double BASE_FONT = 14;
 
@@ -62,28 +64,40 @@ final class DeskWindow {
         this.settings = settings;
         this.keeper = keeper;
         this.browser = browser;
-        Font.loadFont(DeskWindow.class.getResourceAsStream("/com/formdev/flatlaf/fonts/roboto/Roboto-Regular.ttf"), BASE_FONT);
-        Font.loadFont(DeskWindow.class.getResourceAsStream("/com/formdev/flatlaf/fonts/roboto/Roboto-Bold.ttf"), BASE_FONT);
-        this.view = new PageView(Shell.html(settings.theme(), settings.percent()), storage, new FromPage());
-        this.place = new LessonPlace(
-                library.course(),
-                library.bank(),
-                library.maths(),
-                new ToPage(),
-                this::keep,
-                seeds,
-                java.time.Clock.systemUTC());
+        Font.loadFont(
+                DeskWindow.class.getResourceAsStream(
+                        "/com/formdev/flatlaf/fonts/roboto/Roboto-Regular.ttf"),
+                BASE_FONT);
+        Font.loadFont(
+                DeskWindow.class.getResourceAsStream(
+                        "/com/formdev/flatlaf/fonts/roboto/Roboto-Bold.ttf"),
+                BASE_FONT);
+        this.view =
+                new PageView(
+                        Shell.html(settings.theme(), settings.percent()), storage, new FromPage());
+        this.place =
+                new LessonPlace(
+                        library.course(),
+                        library.bank(),
+                        library.maths(),
+                        new ToPage(),
+                        this::keep,
+                        seeds,
+                        java.time.Clock.systemUTC());
         this.outline = new Outline(library.course(), this::open);
-        keeper.solved().forEach((problem, right) -> {
-            if (right) {
-                solved.add(problem);
-            }
-        });
+        keeper.solved()
+                .forEach(
+                        (problem, right) -> {
+                            if (right) {
+                                solved.add(problem);
+                            }
+                        });
         root.getStyleClass().add("desk");
         root.setTop(bar());
         root.setLeft(outline.node());
         root.setCenter(view.node());
-        scene.getStylesheets().add(DeskWindow.class.getResource("/hotside/desk/desk.css").toExternalForm());
+        scene.getStylesheets()
+                .add(DeskWindow.class.getResource("/hotside/desk/desk.css").toExternalForm());
         apply();
         outline.progress(solved::contains);
     }
@@ -167,17 +181,18 @@ final class DeskWindow {
         dark.setOnAction(e -> settings(settings.dark(dark.isSelected())));
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
-        HBox bar = new HBox(
-                name,
-                course,
-                space,
-                new Label(Words.of("desk.units")),
-                new HBox(si, us),
-                new Label(Words.of("desk.text")),
-                smaller,
-                size,
-                larger,
-                dark);
+        HBox bar =
+                new HBox(
+                        name,
+                        course,
+                        space,
+                        new Label(Words.of("desk.units")),
+                        new HBox(si, us),
+                        new Label(Words.of("desk.text")),
+                        smaller,
+                        size,
+                        larger,
+                        dark);
         bar.getStyleClass().add("bar");
         return bar;
     }
@@ -191,7 +206,11 @@ final class DeskWindow {
                 tries,
                 () -> {
                     tries.stream()
-                            .filter(t -> place.problem(cardOf(t)).map(hotside.page.ProblemState::solved).orElse(false))
+                            .filter(
+                                    t ->
+                                            place.problem(cardOf(t))
+                                                    .map(hotside.page.ProblemState::solved)
+                                                    .orElse(false))
                             .forEach(t -> solved.add(t.variant().template().id()));
                     outline.progress(solved::contains);
                     then.run();
@@ -217,7 +236,9 @@ final class DeskWindow {
         @Override
         public void follow(String href) {
             if (href.startsWith("lesson:")) {
-                library.course().find(href.substring("lesson:".length())).ifPresent(DeskWindow.this::open);
+                library.course()
+                        .find(href.substring("lesson:".length()))
+                        .ifPresent(DeskWindow.this::open);
             } else if (PageView.outside(href)) {
                 browser.accept(href);
             }

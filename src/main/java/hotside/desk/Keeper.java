@@ -8,8 +8,8 @@ import java.util.Optional;
 /** Keeps what must outlive the window: tries and settings. Never on the screen's thread. */
 interface Keeper {
     /**
-     * @param then run on the screen's thread once the tries are on disk, or once that has failed and the person
-     *     was told
+     * @param then run on the screen's thread once the tries are on disk, or once that has failed
+     *     and the person was told
      */
     void keep(List<LessonPlace.Try> tries, Runnable then);
 

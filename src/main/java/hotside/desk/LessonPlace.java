@@ -22,7 +22,6 @@ import hotside.problem.Variants;
 import hotside.problem.Verdict;
 import hotside.relation.Slot;
 import hotside.unit.DecimalHabit;
-import hotside.unit.Typed;
 import hotside.unit.UnitSystem;
 import hotside.unit.Units;
 import java.time.Clock;
@@ -37,8 +36,8 @@ import java.util.Optional;
 import java.util.function.LongSupplier;
 
 /**
- * The open lesson: what each of its cards shows, and what happens when a person touches one. Knows the page by
- * an interface only, so it can be tested without a window.
+ * The open lesson: what each of its cards shows, and what happens when a person touches one. Knows
+ * the page by an interface only, so it can be tested without a window.
  */
 final class LessonPlace {
     /** What this place does to the page. */
@@ -57,7 +56,8 @@ final class LessonPlace {
         /**
          * Keeps tries.
          *
-         * @param then run once they are safe, on the thread of the screen: only then is the verdict shown
+         * @param then run once they are safe, on the thread of the screen: only then is the verdict
+         *     shown
          */
         void keep(List<Try> tries, Runnable then);
     }
@@ -103,7 +103,14 @@ final class LessonPlace {
     private Lesson lesson;
     private UnitSystem system = UnitSystem.SI_SHOP;
 
-    LessonPlace(Course course, ProblemBank bank, Maths maths, Page page, Tries tries, LongSupplier seeds, Clock clock) {
+    LessonPlace(
+            Course course,
+            ProblemBank bank,
+            Maths maths,
+            Page page,
+            Tries tries,
+            LongSupplier seeds,
+            Clock clock) {
         this.course = course;
         this.bank = bank;
         this.page = page;
@@ -157,8 +164,14 @@ final class LessonPlace {
         }
         calculator.replaceAll((id, state) -> state.in(other));
         calculatorStart.replaceAll((id, state) -> state.in(other));
-        problem.replaceAll((id, state) -> fresh(
-                id, Variants.draw(state.variant().template(), state.variant().seed(), other)));
+        problem.replaceAll(
+                (id, state) ->
+                        fresh(
+                                id,
+                                Variants.draw(
+                                        state.variant().template(),
+                                        state.variant().seed(),
+                                        other)));
         problem.keySet().removeIf(id -> id.endsWith(ASK_ME));
         draw();
     }
@@ -225,7 +238,9 @@ final class LessonPlace {
     }
 
     private void draw() {
-        String html = lessons.html(lesson, system, this::card, course.before(lesson), course.after(lesson));
+        String html =
+                lessons.html(
+                        lesson, system, this::card, course.before(lesson), course.after(lesson));
         page.show(html, text.of(lesson, bank, system));
         calculator.values().forEach(state -> showAskMe(state.id()));
     }
@@ -270,7 +285,8 @@ final class LessonPlace {
 
     private void slide(CalculatorState state, Slot slot, double place) {
         double within = Math.max(0, Math.min(CalculatorCard.SLIDER_STEPS, place));
-        CalculatorState moved = state.with(slot.name(), CalculatorCard.sliderValue(state, slot, within));
+        CalculatorState moved =
+                state.with(slot.name(), CalculatorCard.sliderValue(state, slot, within));
         page.put(state.id() + "-" + slot.name(), CalculatorCard.fieldText(moved, slot));
         page.replace(state.id() + "-" + slot.name() + "-fault", "");
         update(moved);
@@ -287,7 +303,9 @@ final class LessonPlace {
         CalculatorState set = state.with(slot.name(), reading.value());
         page.replace(faultId, "");
         if (slot.kind() == Slot.Kind.NUMBER) {
-            page.put(state.id() + "-" + slot.name() + "-slider", String.valueOf(CalculatorCard.sliderAt(set, slot)));
+            page.put(
+                    state.id() + "-" + slot.name() + "-slider",
+                    String.valueOf(CalculatorCard.sliderAt(set, slot)));
         }
         update(set);
     }
@@ -313,8 +331,7 @@ final class LessonPlace {
                 page.replace(state.id() + "-work", calculators.working(turned));
                 page.replace(
                         state.id() + "-working",
-                        Html.escape(
-                                Words.of(turned.working() ? "working.hide" : "working.show")));
+                        Html.escape(Words.of(turned.working() ? "working.hide" : "working.show")));
             }
             case "reset" -> {
                 CalculatorState start = calculatorStart.get(state.id()).working(state.working());
@@ -379,7 +396,9 @@ final class LessonPlace {
 
     private void another(ProblemState state) {
         if (state.id().endsWith(ASK_ME)) {
-            actOnCalculator("ask-me", calculator.get(state.id().substring(0, state.id().length() - ASK_ME.length())));
+            actOnCalculator(
+                    "ask-me",
+                    calculator.get(state.id().substring(0, state.id().length() - ASK_ME.length())));
             return;
         }
         ProblemState fresh = draw(state.id(), state.variant().template());
@@ -389,7 +408,8 @@ final class LessonPlace {
     }
 
     private void check(ProblemState state) {
-        List<Optional<Verdict>> verdicts = Marker.mark(state.variant(), state.typed(), DecimalHabit.POINT);
+        List<Optional<Verdict>> verdicts =
+                Marker.mark(state.variant(), state.typed(), DecimalHabit.POINT);
         int counted = 0;
         List<Try> made = new ArrayList<>();
         for (int i = 0; i < verdicts.size(); i++) {
@@ -397,8 +417,15 @@ final class LessonPlace {
             boolean again = verdict.equals(state.verdicts().get(i));
             if (verdict.isPresent() && verdict.get().kind().counts() && !again) {
                 counted++;
-                made.add(new Try(
-                        lesson.id(), state.variant(), i, state.typed().get(i), verdict.get(), helped(state), seconds(state)));
+                made.add(
+                        new Try(
+                                lesson.id(),
+                                state.variant(),
+                                i,
+                                state.typed().get(i),
+                                verdict.get(),
+                                helped(state),
+                                seconds(state)));
             }
         }
         ProblemState judged = state.judged(verdicts, counted);
@@ -414,7 +441,12 @@ final class LessonPlace {
 
     private int seconds(ProblemState state) {
         Instant drawn = drawnAt.getOrDefault(state.variant(), clock.instant());
-        return (int) Math.max(0, Math.min(Integer.MAX_VALUE, Duration.between(drawn, clock.instant()).toSeconds()));
+        return (int)
+                Math.max(
+                        0,
+                        Math.min(
+                                Integer.MAX_VALUE,
+                                Duration.between(drawn, clock.instant()).toSeconds()));
     }
 
     /** The full working counts as the last hint. */

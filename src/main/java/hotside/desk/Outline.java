@@ -60,15 +60,17 @@ final class Outline {
 
     /** Shows how far each lesson's problems are worked. */
     void progress(Predicate<String> solved) {
-        states.forEach((lesson, label) -> {
-            List<String> problems = lesson.problems();
-            long right = problems.stream().filter(solved).count();
-            String key = right == 0 ? "none" : right < problems.size() ? "some" : "all";
-            label.setText(right == 0 || right < problems.size()
-                    ? Words.of("desk.state." + key, right, problems.size())
-                    : Words.of("desk.state.all", right));
-            label.getStyleClass().setAll("label", "state", "state-" + key);
-        });
+        states.forEach(
+                (lesson, label) -> {
+                    List<String> problems = lesson.problems();
+                    long right = problems.stream().filter(solved).count();
+                    String key = right == 0 ? "none" : right < problems.size() ? "some" : "all";
+                    label.setText(
+                            right == 0 || right < problems.size()
+                                    ? Words.of("desk.state." + key, right, problems.size())
+                                    : Words.of("desk.state.all", right));
+                    label.getStyleClass().setAll("label", "state", "state-" + key);
+                });
     }
 
     private Node row(Lesson lesson, Consumer<Lesson> open) {
@@ -84,10 +86,11 @@ final class Outline {
         button.setId("lesson-" + lesson.id().replace('/', '-'));
         button.setAccessibleText(lesson.title());
         button.setToggleGroup(group);
-        button.setOnAction(e -> {
-            group.selectToggle(button);
-            open.accept(lesson);
-        });
+        button.setOnAction(
+                e -> {
+                    group.selectToggle(button);
+                    open.accept(lesson);
+                });
         title.maxWidthProperty().bind(rows.widthProperty().subtract(48));
         buttons.put(lesson, button);
         states.put(lesson, state);

@@ -48,7 +48,8 @@ final class RecordKeeper implements Keeper, AutoCloseable {
     }
 
     /**
-     * Opens the record of a folder. If it cannot be opened, the desk works without one and a notice says so.
+     * Opens the record of a folder. If it cannot be opened, the desk works without one and a notice
+     * says so.
      *
      * @param screen runs tasks on the screen's thread
      */
@@ -74,11 +75,16 @@ final class RecordKeeper implements Keeper, AutoCloseable {
 
     /** How the person liked the desk the last time. */
     Settings settings() {
-        UnitSystem system = remembered("units").map(UnitSystem.US_SHOP.name()::equals).orElse(false)
-                ? UnitSystem.US_SHOP
-                : UnitSystem.SI_SHOP;
+        UnitSystem system =
+                remembered("units").map(UnitSystem.US_SHOP.name()::equals).orElse(false)
+                        ? UnitSystem.US_SHOP
+                        : UnitSystem.SI_SHOP;
         boolean dark = remembered("theme").map("dark"::equals).orElse(false);
-        int percent = remembered("text").filter(t -> t.matches("\\d{3}")).map(Integer::parseInt).orElse(100);
+        int percent =
+                remembered("text")
+                        .filter(t -> t.matches("\\d{3}"))
+                        .map(Integer::parseInt)
+                        .orElse(100);
         return new Settings(system, dark, percent);
     }
 

@@ -44,25 +44,28 @@ final class Screen {
 
     /** Does something on the screen's thread and waits until it is done. */
     static void run(Runnable action) {
-        on(() -> {
-            action.run();
-            return null;
-        });
+        on(
+                () -> {
+                    action.run();
+                    return null;
+                });
     }
 
     /** Waits for so many frames to be drawn. */
     static void frames(int count) {
         CountDownLatch left = new CountDownLatch(count);
-        run(() -> new AnimationTimer() {
-            @Override
-            public void handle(long now) {
-                left.countDown();
-                if (left.getCount() == 0) {
-                    stop();
-                }
-                Platform.requestNextPulse();
-            }
-        }.start());
+        run(
+                () ->
+                        new AnimationTimer() {
+                            @Override
+                            public void handle(long now) {
+                                left.countDown();
+                                if (left.getCount() == 0) {
+                                    stop();
+                                }
+                                Platform.requestNextPulse();
+                            }
+                        }.start());
         await(left);
     }
 

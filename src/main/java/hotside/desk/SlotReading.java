@@ -18,7 +18,9 @@ import java.util.Optional;
  */
 record SlotReading(Object value, Optional<String> fault) {
     static SlotReading of(Slot slot, String text, UnitSystem system, double ambient) {
-        Expected expected = new Expected(slot.quantity(), SlotScale.of(slot, system), ambient, DecimalHabit.POINT);
+        Expected expected =
+                new Expected(
+                        slot.quantity(), SlotScale.of(slot, system), ambient, DecimalHabit.POINT);
         return switch (slot.kind()) {
             case NUMBER -> number(slot, Typed.read(text, expected));
             case NUMBERS -> row(Typed.list(text, expected));

@@ -23,8 +23,9 @@ import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 
 /**
- * The tour: the real screens, drawn into memory, driven through the main job. A lesson is opened, a calculator
- * moved, a problem drawn, answered wrongly and then rightly; pictures and a log are left behind.
+ * The tour: the real screens, drawn into memory, driven through the main job. A lesson is opened, a
+ * calculator moved, a problem drawn, answered wrongly and then rightly; pictures and a log are left
+ * behind.
  */
 public final class Tour {
     private static final int SETTLED = 6;
@@ -72,14 +73,22 @@ public final class Tour {
         Screen.start();
         AtomicLong seed = new AtomicLong();
         keeper = RecordKeeper.open(data, Platform::runLater);
-        Stage stage = Screen.on(() -> {
-            window = new DeskWindow(
-                    library, Settings.USUAL, keeper, seed::incrementAndGet, data.resolve("page"), address -> {});
-            Stage shown = new Stage();
-            shown.setScene(window.scene());
-            shown.show();
-            return shown;
-        });
+        Stage stage =
+                Screen.on(
+                        () -> {
+                            window =
+                                    new DeskWindow(
+                                            library,
+                                            Settings.USUAL,
+                                            keeper,
+                                            seed::incrementAndGet,
+                                            data.resolve("page"),
+                                            address -> {});
+                            Stage shown = new Stage();
+                            shown.setScene(window.scene());
+                            shown.show();
+                            return shown;
+                        });
         Screen.until(() -> window.page().ready().isDone());
         mainJob(library);
         looks();
@@ -90,24 +99,38 @@ public final class Tour {
     }
 
     private void mainJob(Library library) throws IOException {
-        Lesson lesson = library.course().lessons().stream()
-                .filter(l -> l.id().startsWith("gate/"))
-                .findFirst()
-                .orElse(library.course().lessons().get(0));
+        Lesson lesson =
+                library.course().lessons().stream()
+                        .filter(l -> l.id().startsWith("gate/"))
+                        .findFirst()
+                        .orElse(library.course().lessons().get(0));
         open(lesson);
         picture("lesson");
-        CalculatorState before = Screen.on(() -> window.lessonPlace().calculator("c1").orElseThrow());
+        CalculatorState before =
+                Screen.on(() -> window.lessonPlace().calculator("c1").orElseThrow());
         String slot = before.over().orElse(before.relation().inputs().get(0)).name();
         double moved = before.values().number(slot) * 1.1;
-        String typed = Screen.on(() -> hotside.page.CalculatorCard.fieldText(
-                before.with(slot, moved), before.relation().slot(slot).orElseThrow()));
-        Screen.run(() -> {
-            window.page().reveal("c1");
-            window.page().type("c1-" + slot, typed);
-            window.page().click("c1-working");
-        });
-        note("Moved the calculator \"" + before.relation().title() + "\": " + slot + " = " + typed + "; it shows: "
-                + Screen.on(() -> window.page().text("c1-out").orElse("")));
+        String typed =
+                Screen.on(
+                        () ->
+                                hotside.page.CalculatorCard.fieldText(
+                                        before.with(slot, moved),
+                                        before.relation().slot(slot).orElseThrow()));
+        Screen.run(
+                () -> {
+                    window.page().reveal("c1");
+                    window.page().type("c1-" + slot, typed);
+                    window.page().click("c1-working");
+                });
+        note(
+                "Moved the calculator \""
+                        + before.relation().title()
+                        + "\": "
+                        + slot
+                        + " = "
+                        + typed
+                        + "; it shows: "
+                        + Screen.on(() -> window.page().text("c1-out").orElse("")));
         picture("calculator");
         problem();
     }
@@ -115,7 +138,12 @@ public final class Tour {
     private void problem() throws IOException {
         ProblemState fresh = Screen.on(() -> window.lessonPlace().problem("p1").orElseThrow());
         Variant variant = fresh.variant();
-        note("Drew the problem \"" + variant.template().title() + "\" from seed " + variant.seed() + ".");
+        note(
+                "Drew the problem \""
+                        + variant.template().title()
+                        + "\" from seed "
+                        + variant.seed()
+                        + ".");
         Variant.Slipped slip = variant.slips().get(0);
         String wrong = Answers.told(variant, slip.ask(), slip.value());
         answer(slip.ask(), wrong);
@@ -129,18 +157,23 @@ public final class Tour {
         note("Answered " + Answers.told(variant, 0) + ". Verdict: " + verdict(0));
         Screen.run(() -> window.page().reveal("p1"));
         picture("answered-rightly");
-        Screen.run(() -> {
-            window.page().click("p1-solution");
-            window.page().reveal("p1-solution-text");
-        });
+        Screen.run(
+                () -> {
+                    window.page().click("p1-solution");
+                    window.page().reveal("p1-solution-text");
+                });
         picture("worked-answer");
     }
 
     /** The open lesson in the other theme, at the largest text and in the other shop's units. */
     private void looks() throws IOException {
         Settings usual = Screen.on(window::settings);
-        List<Settings> all = List.of(
-                usual.dark(true), usual.percent(200), usual.percent(200).dark(true), usual.in(UnitSystem.US_SHOP));
+        List<Settings> all =
+                List.of(
+                        usual.dark(true),
+                        usual.percent(200),
+                        usual.percent(200).dark(true),
+                        usual.in(UnitSystem.US_SHOP));
         List<String> names = List.of("dark", "large-text", "large-text-dark", "us-shop");
         for (int i = 0; i < all.size(); i++) {
             Settings settings = all.get(i);
@@ -176,10 +209,11 @@ public final class Tour {
     }
 
     private void answer(int ask, String text) {
-        Screen.run(() -> {
-            window.page().type("p1-answer-" + ask, text);
-            window.page().click("p1-check");
-        });
+        Screen.run(
+                () -> {
+                    window.page().type("p1-answer-" + ask, text);
+                    window.page().click("p1-check");
+                });
         Screen.until(() -> !window.page().text("p1-verdict-" + ask).orElse("").isEmpty());
         keeper.settle();
         Screen.frames(1);

@@ -41,14 +41,23 @@ public record CalculatorState(
         Map<String, String> rest = new LinkedHashMap<>(faults);
         rest.remove(slot);
         return new CalculatorState(
-                id, relation, values.with(slot, value), rest, over, curve, system, ambient, working);
+                id,
+                relation,
+                values.with(slot, value),
+                rest,
+                over,
+                curve,
+                system,
+                ambient,
+                working);
     }
 
     /** With one input not understood; its last value stays. */
     public CalculatorState withFault(String slot, String fault) {
         Map<String, String> more = new LinkedHashMap<>(faults);
         more.put(slot, fault);
-        return new CalculatorState(id, relation, values, more, over, curve, system, ambient, working);
+        return new CalculatorState(
+                id, relation, values, more, over, curve, system, ambient, working);
     }
 
     public CalculatorState over(Slot input) {
@@ -57,14 +66,17 @@ public record CalculatorState(
     }
 
     public CalculatorState curve(Slot output) {
-        return new CalculatorState(id, relation, values, faults, over, output, system, ambient, working);
+        return new CalculatorState(
+                id, relation, values, faults, over, output, system, ambient, working);
     }
 
     public CalculatorState in(UnitSystem other) {
-        return new CalculatorState(id, relation, values, Map.of(), over, curve, other, ambient, working);
+        return new CalculatorState(
+                id, relation, values, Map.of(), over, curve, other, ambient, working);
     }
 
     public CalculatorState working(boolean shown) {
-        return new CalculatorState(id, relation, values, faults, over, curve, system, ambient, shown);
+        return new CalculatorState(
+                id, relation, values, faults, over, curve, system, ambient, shown);
     }
 }

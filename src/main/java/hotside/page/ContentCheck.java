@@ -27,8 +27,8 @@ import org.commonmark.node.Node;
 import org.commonmark.node.SourceSpan;
 
 /**
- * What an author wants to know before anybody else reads a file: does every formula set, does every link lead
- * somewhere, does every problem draw sound numbers from every seed?
+ * What an author wants to know before anybody else reads a file: does every formula set, does every
+ * link lead somewhere, does every problem draw sound numbers from every seed?
  */
 public final class ContentCheck {
     /** Seeds that each problem is drawn from, in both shops. */
@@ -65,13 +65,22 @@ public final class ContentCheck {
 
     private void refuseTwins() {
         Map<String, ContentFile> first = new LinkedHashMap<>();
-        problems.forEach((file, template) -> {
-            ContentFile other = first.putIfAbsent(template.id(), file);
-            if (other != null) {
-                file.findings().add(
-                        file.fields().place("id"), "\"" + template.id() + "\" is the id of " + other.path() + " too", "an id of its own", "");
-            }
-        });
+        problems.forEach(
+                (file, template) -> {
+                    ContentFile other = first.putIfAbsent(template.id(), file);
+                    if (other != null) {
+                        file.findings()
+                                .add(
+                                        file.fields().place("id"),
+                                        "\""
+                                                + template.id()
+                                                + "\" is the id of "
+                                                + other.path()
+                                                + " too",
+                                        "an id of its own",
+                                        "");
+                    }
+                });
     }
 
     private void problem(ContentFile file, Template template) {
@@ -80,11 +89,12 @@ public final class ContentCheck {
                 try {
                     Variants.draw(template, seed, system);
                 } catch (NoVariantException e) {
-                    file.findings().add(
-                            file.fields().place("givens"),
-                            e.getMessage(),
-                            "sound numbers for every seed, in SI and in US units",
-                            "change the grids, or take out what cannot be told apart");
+                    file.findings()
+                            .add(
+                                    file.fields().place("givens"),
+                                    e.getMessage(),
+                                    "sound numbers for every seed, in SI and in US units",
+                                    "change the grids, or take out what cannot be told apart");
                     break;
                 }
             }
@@ -100,60 +110,85 @@ public final class ContentCheck {
             if (part instanceof Part.ProblemCard card) {
                 List<String> known = problems.values().stream().map(Template::id).toList();
                 if (!known.contains(card.problem())) {
-                    file.findings().add(
-                            placeOf(file, "problem " + card.problem()),
-                            "there is no problem \"" + card.problem() + "\"",
-                            "one of " + String.join(", ", Nearest.sorted(card.problem(), known)),
-                            Nearest.to(card.problem(), known).map(near -> "write \"" + near + "\"").orElse(""));
+                    file.findings()
+                            .add(
+                                    placeOf(file, "problem " + card.problem()),
+                                    "there is no problem \"" + card.problem() + "\"",
+                                    "one of "
+                                            + String.join(
+                                                    ", ", Nearest.sorted(card.problem(), known)),
+                                    Nearest.to(card.problem(), known)
+                                            .map(near -> "write \"" + near + "\"")
+                                            .orElse(""));
                 }
             }
         }
         if (file.findings().isEmpty()) {
             for (UnitSystem system : UnitSystem.values()) {
-                new LessonPage(maths).html(lesson, system, part -> "", Optional.empty(), Optional.empty());
+                new LessonPage(maths)
+                        .html(lesson, system, part -> "", Optional.empty(), Optional.empty());
             }
         }
     }
 
     private void formulas(ContentFile file, Node root) {
-        root.accept(new AbstractVisitor() {
-            @Override
-            public void visit(CustomNode node) {
-                if (node instanceof Tex tex) {
-                    try {
-                        maths.inline(tex.source());
-                    } catch (MathsException e) {
-                        file.findings().add(place(file, node), "this formula cannot be set: " + e.getMessage(), "TeX maths", "");
+        root.accept(
+                new AbstractVisitor() {
+                    @Override
+                    public void visit(CustomNode node) {
+                        if (node instanceof Tex tex) {
+                            try {
+                                maths.inline(tex.source());
+                            } catch (MathsException e) {
+                                file.findings()
+                                        .add(
+                                                place(file, node),
+                                                "this formula cannot be set: " + e.getMessage(),
+                                                "TeX maths",
+                                                "");
+                            }
+                        }
+                        visitChildren(node);
                     }
-                }
-                visitChildren(node);
-            }
-        });
+                });
     }
 
     private void links(ContentFile file, Node root) {
         List<String> known = new ArrayList<>(lessons.values().stream().map(Lesson::id).toList());
-        root.accept(new AbstractVisitor() {
-            @Override
-            public void visit(Link link) {
-                String target = link.getDestination();
-                if (target.startsWith("lesson:") && !known.contains(target.substring(7))) {
-                    file.findings().add(
-                            place(file, link), "no lesson is called \"" + target.substring(7) + "\"", "one of " + String.join(", ", known), "");
-                }
-                if (target.startsWith("relation:") && hotside.catalogue.Catalogue.find(target.substring(9)).isEmpty()) {
-                    file.findings().add(place(file, link), "no relation is called \"" + target.substring(9) + "\"", "", "");
-                }
-                visitChildren(link);
-            }
-        });
+        root.accept(
+                new AbstractVisitor() {
+                    @Override
+                    public void visit(Link link) {
+                        String target = link.getDestination();
+                        if (target.startsWith("lesson:") && !known.contains(target.substring(7))) {
+                            file.findings()
+                                    .add(
+                                            place(file, link),
+                                            "no lesson is called \"" + target.substring(7) + "\"",
+                                            "one of " + String.join(", ", known),
+                                            "");
+                        }
+                        if (target.startsWith("relation:")
+                                && hotside.catalogue.Catalogue.find(target.substring(9))
+                                        .isEmpty()) {
+                            file.findings()
+                                    .add(
+                                            place(file, link),
+                                            "no relation is called \"" + target.substring(9) + "\"",
+                                            "",
+                                            "");
+                        }
+                        visitChildren(link);
+                    }
+                });
     }
 
     private static Place place(ContentFile file, Node node) {
         for (Node at = node; at != null; at = at.getParent()) {
             List<SourceSpan> spans = at.getSourceSpans();
             if (!spans.isEmpty()) {
-                return file.inBody(spans.get(0).getLineIndex() + 1, spans.get(0).getColumnIndex() + 1);
+                return file.inBody(
+                        spans.get(0).getLineIndex() + 1, spans.get(0).getColumnIndex() + 1);
             }
         }
         return Place.START;

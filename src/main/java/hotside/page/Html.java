@@ -12,7 +12,14 @@ public final class Html {
 
     /** An element with escaped text. */
     static String element(String tag, String attributes, String text) {
-        return "<" + tag + (attributes.isEmpty() ? "" : " " + attributes) + ">" + Xml.escape(text) + "</" + tag + ">";
+        return "<"
+                + tag
+                + (attributes.isEmpty() ? "" : " " + attributes)
+                + ">"
+                + Xml.escape(text)
+                + "</"
+                + tag
+                + ">";
     }
 
     /** One escaped attribute, with a leading space. */

@@ -34,10 +34,23 @@ public final class LessonText {
         Computed computed = new Computed(lesson, system);
         Function<String, String> values = e -> computed.text(e).orElse("{{" + e + "}}");
         StringBuilder out = new StringBuilder();
-        out.append(lesson.title()).append('\n').append("=".repeat(lesson.title().length())).append("\n\n");
+        out.append(lesson.title())
+                .append('\n')
+                .append("=".repeat(lesson.title().length()))
+                .append("\n\n");
         out.append(Words.of("lesson.kicker", lesson.strand(), lesson.minutes())).append("\n\n");
-        lesson.cautions().forEach(c -> out.append(Words.of("aside.caution")).append(": ").append(c).append("\n\n"));
-        out.append(text(lesson.body(), values, part -> part(lesson, part, bank, computed, values, system)));
+        lesson.cautions()
+                .forEach(
+                        c ->
+                                out.append(Words.of("aside.caution"))
+                                        .append(": ")
+                                        .append(c)
+                                        .append("\n\n"));
+        out.append(
+                text(
+                        lesson.body(),
+                        values,
+                        part -> part(lesson, part, bank, computed, values, system)));
         if (!lesson.sources().isEmpty()) {
             out.append("\n\n").append(Words.of("lesson.sources")).append(":\n");
             lesson.sources().forEach(s -> out.append("- ").append(s).append('\n'));
@@ -58,25 +71,47 @@ public final class LessonText {
             Function<String, String> values,
             UnitSystem system) {
         if (part instanceof Part.Aside aside) {
-            return Words.of(aside.caution() ? "aside.caution" : "aside.note") + ": "
+            return Words.of(aside.caution() ? "aside.caution" : "aside.note")
+                    + ": "
                     + text(aside.content(), values, inner -> "").strip();
         }
         if (part instanceof Part.WorkedExample worked) {
-            StringBuilder out = new StringBuilder(Words.of("worked.kicker")).append(": ").append(worked.title()).append("\n")
-                    .append(text(worked.intro(), values, inner -> ""));
+            StringBuilder out =
+                    new StringBuilder(Words.of("worked.kicker"))
+                            .append(": ")
+                            .append(worked.title())
+                            .append("\n")
+                            .append(text(worked.intro(), values, inner -> ""));
             WorkingText working = new WorkingText(maths);
             for (String name : worked.uses()) {
-                int index = lesson.chain().uses().stream().map(Chain.Use::name).toList().indexOf(name);
-                out.append('\n').append(working.of(computed.run().workings().get(index), system, computed.ambient()));
+                int index =
+                        lesson.chain().uses().stream().map(Chain.Use::name).toList().indexOf(name);
+                out.append('\n')
+                        .append(
+                                working.of(
+                                        computed.run().workings().get(index),
+                                        system,
+                                        computed.ambient()));
             }
             return out.toString();
         }
         if (part instanceof Part.ChartFigure figure) {
-            return "[" + figure.title() + "] " + Chart.summary(RelationCurve.chart(figure, system, computed.ambient()));
+            return "["
+                    + figure.title()
+                    + "] "
+                    + Chart.summary(RelationCurve.chart(figure, system, computed.ambient()));
         }
         if (part instanceof Part.Calculator calculator) {
-            String slots = calculator.relation().inputs().stream().map(Slot::name).reduce((a, b) -> a + ", " + b).orElse("");
-            return Words.of("text.calculator", calculator.relation().title(), calculator.relation().id(), slots);
+            String slots =
+                    calculator.relation().inputs().stream()
+                            .map(Slot::name)
+                            .reduce((a, b) -> a + ", " + b)
+                            .orElse("");
+            return Words.of(
+                    "text.calculator",
+                    calculator.relation().title(),
+                    calculator.relation().id(),
+                    slots);
         }
         String id = ((Part.ProblemCard) part).problem();
         return Words.of("text.problem", bank.find(id).map(Template::title).orElse(id), id);
@@ -96,7 +131,10 @@ public final class LessonText {
         private final Function<String, String> values;
         private final Function<Part, String> parts;
 
-        Living(TextContentNodeRendererContext context, Function<String, String> values, Function<Part, String> parts) {
+        Living(
+                TextContentNodeRendererContext context,
+                Function<String, String> values,
+                Function<Part, String> parts) {
             this.context = context;
             this.values = values;
             this.parts = parts;

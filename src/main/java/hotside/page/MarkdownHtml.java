@@ -17,8 +17,8 @@ import org.commonmark.renderer.html.HtmlRenderer;
 import org.commonmark.renderer.html.UrlSanitizer;
 
 /**
- * Draws a Markdown tree. Raw HTML comes out as text, links lead to the web, by mail or inside the course and
- * nowhere else, pictures from elsewhere are told in words.
+ * Draws a Markdown tree. Raw HTML comes out as text, links lead to the web, by mail or inside the
+ * course and nowhere else, pictures from elsewhere are told in words.
  */
 final class MarkdownHtml {
     private final Maths maths;
@@ -38,11 +38,13 @@ final class MarkdownHtml {
                 .escapeHtml(true)
                 .sanitizeUrls(true)
                 .urlSanitizer(new OnlyKnownPlaces())
-                .attributeProviderFactory(context -> (n, tag, attributes) -> {
-                    if (tag.equals("table")) {
-                        attributes.put("class", "data");
-                    }
-                })
+                .attributeProviderFactory(
+                        context ->
+                                (n, tag, attributes) -> {
+                                    if (tag.equals("table")) {
+                                        attributes.put("class", "data");
+                                    }
+                                })
                 .nodeRendererFactory(context -> new Living(context, values, parts))
                 .build()
                 .render(node);
@@ -53,7 +55,10 @@ final class MarkdownHtml {
         private final Function<String, String> values;
         private final Function<Part, String> parts;
 
-        Living(HtmlNodeRendererContext context, Function<String, String> values, Function<Part, String> parts) {
+        Living(
+                HtmlNodeRendererContext context,
+                Function<String, String> values,
+                Function<Part, String> parts) {
             this.context = context;
             this.values = values;
             this.parts = parts;
@@ -69,20 +74,30 @@ final class MarkdownHtml {
             if (node instanceof Tex tex) {
                 context.getWriter().raw(formula(tex));
             } else if (node instanceof ComputedValue value) {
-                context.getWriter().raw("<span class=\"computed\">" + Xml.escape(values.apply(value.expression())) + "</span>");
+                context.getWriter()
+                        .raw(
+                                "<span class=\"computed\">"
+                                        + Xml.escape(values.apply(value.expression()))
+                                        + "</span>");
             } else if (node instanceof PartBlock block) {
                 context.getWriter().line();
                 context.getWriter().raw(parts.apply(block.part()));
                 context.getWriter().line();
             } else if (node instanceof Image image) {
-                context.getWriter().raw("<span class=\"missing\">" + Xml.escape(Words.of("picture.refused", alt(image))) + "</span>");
+                context.getWriter()
+                        .raw(
+                                "<span class=\"missing\">"
+                                        + Xml.escape(Words.of("picture.refused", alt(image)))
+                                        + "</span>");
             }
         }
     }
 
     private String formula(Tex tex) {
         try {
-            return tex.display() ? "<span class=\"eq\">" + maths.block(tex.source()) + "</span>" : maths.inline(tex.source());
+            return tex.display()
+                    ? "<span class=\"eq\">" + maths.block(tex.source()) + "</span>"
+                    : maths.inline(tex.source());
         } catch (MathsException e) {
             return "<code class=\"fault\">" + Xml.escape(tex.source()) + "</code>";
         }
@@ -99,12 +114,14 @@ final class MarkdownHtml {
     }
 
     private static final class OnlyKnownPlaces implements UrlSanitizer {
-        private static final Set<String> SCHEMES = Set.of("http", "https", "mailto", "lesson", "relation");
+        private static final Set<String> SCHEMES =
+                Set.of("http", "https", "mailto", "lesson", "relation");
 
         @Override
         public String sanitizeLinkUrl(String url) {
             int colon = url.indexOf(':');
-            boolean known = colon > 0 && SCHEMES.contains(url.substring(0, colon).toLowerCase(Locale.ROOT));
+            boolean known =
+                    colon > 0 && SCHEMES.contains(url.substring(0, colon).toLowerCase(Locale.ROOT));
             return known || url.startsWith("#") ? url : "";
         }
 

@@ -24,8 +24,12 @@ public final class ProblemCard {
 
     /** The whole card. */
     public String html(ProblemState state) {
-        return "<section class=\"card problem\"" + Html.attribute("id", state.id())
-                + Html.attribute("aria-label", state.variant().template().title()) + ">" + inside(state) + "</section>";
+        return "<section class=\"card problem\""
+                + Html.attribute("id", state.id())
+                + Html.attribute("aria-label", state.variant().template().title())
+                + ">"
+                + inside(state)
+                + "</section>";
     }
 
     /** The card without its frame, for fresh numbers in the same place. */
@@ -33,16 +37,32 @@ public final class ProblemCard {
         Template template = state.variant().template();
         StringBuilder out = new StringBuilder();
         out.append("<div class=\"card-head\"><p class=\"kicker\">")
-                .append(Xml.escape(Words.of("problem.kicker", template.level(), state.variant().seed())))
-                .append("</p>").append(Html.element("h3", "", template.title())).append("</div>");
-        out.append("<div class=\"prompt\">").append(text(state.variant(), template.prompt())).append("</div>");
+                .append(
+                        Xml.escape(
+                                Words.of(
+                                        "problem.kicker",
+                                        template.level(),
+                                        state.variant().seed())))
+                .append("</p>")
+                .append(Html.element("h3", "", template.title()))
+                .append("</div>");
+        out.append("<div class=\"prompt\">")
+                .append(text(state.variant(), template.prompt()))
+                .append("</div>");
         for (int i = 0; i < template.asks().size(); i++) {
             out.append(answerRow(state, i));
         }
-        out.append("<div class=\"buttons\">").append(button(state, "check", Words.of("problem.check"), true))
+        out.append("<div class=\"buttons\">")
+                .append(button(state, "check", Words.of("problem.check"), true))
                 .append(button(state, "hint", Words.of("problem.hint"), false))
-                .append(button(state, "solution", Words.of(state.working() ? "working.hide" : "problem.solution"), false))
-                .append(button(state, "another", Words.of("problem.another"), false)).append("</div>");
+                .append(
+                        button(
+                                state,
+                                "solution",
+                                Words.of(state.working() ? "working.hide" : "problem.solution"),
+                                false))
+                .append(button(state, "another", Words.of("problem.another"), false))
+                .append("</div>");
         out.append(region(state, "hints", "hints", hints(state)));
         out.append(region(state, "solution-text", "work", solution(state)));
         return out.toString();
@@ -91,8 +111,9 @@ public final class ProblemCard {
         }
         for (int i = 0; i < variant.answers().size(); i++) {
             Ask ask = variant.template().asks().get(i);
-            out.append(Html.element(
-                    "p", "class=\"told\"", ask.phrase() + ": " + Answers.told(variant, i)));
+            out.append(
+                    Html.element(
+                            "p", "class=\"told\"", ask.phrase() + ": " + Answers.told(variant, i)));
         }
         return out.toString();
     }
@@ -101,25 +122,45 @@ public final class ProblemCard {
         Ask ask = state.variant().template().asks().get(i);
         String id = state.id() + "-answer-" + i;
         String unit = ask.scale(state.variant().system()).label();
-        return "<div class=\"field answer\"><label" + Html.attribute("for", id) + ">" + Xml.escape(ask.phrase())
-                + "</label><input type=\"text\" autocomplete=\"off\"" + Html.attribute("id", id)
-                + Html.attribute("data-part", state.id()) + Html.attribute("data-slot", String.valueOf(i))
-                + Html.attribute("data-kind", "answer") + Html.attribute("data-enter", "check")
+        return "<div class=\"field answer\"><label"
+                + Html.attribute("for", id)
+                + ">"
+                + Xml.escape(ask.phrase())
+                + "</label><input type=\"text\" autocomplete=\"off\""
+                + Html.attribute("id", id)
+                + Html.attribute("data-part", state.id())
+                + Html.attribute("data-slot", String.valueOf(i))
+                + Html.attribute("data-kind", "answer")
+                + Html.attribute("data-enter", "check")
                 + Html.attribute("value", state.typed().get(i))
-                + Html.attribute("placeholder", unit.isEmpty() ? Words.of("answer.number") : Words.of("answer.number-unit", unit))
-                + Html.attribute("aria-describedby", state.id() + "-verdict-" + i) + "></div>"
-                + "<div role=\"status\"" + Html.attribute("id", state.id() + "-verdict-" + i) + ">" + verdict(state, i)
+                + Html.attribute(
+                        "placeholder",
+                        unit.isEmpty()
+                                ? Words.of("answer.number")
+                                : Words.of("answer.number-unit", unit))
+                + Html.attribute("aria-describedby", state.id() + "-verdict-" + i)
+                + "></div>"
+                + "<div role=\"status\""
+                + Html.attribute("id", state.id() + "-verdict-" + i)
+                + ">"
+                + verdict(state, i)
                 + "</div>";
     }
 
     private static String verdict(Verdict verdict) {
-        String css = switch (verdict.kind()) {
-            case RIGHT, CARRIED -> "right";
-            case MISTAKE, WRONG -> "wrong";
-            case COARSE, ASK, UNREADABLE -> "ask";
-        };
+        String css =
+                switch (verdict.kind()) {
+                    case RIGHT, CARRIED -> "right";
+                    case MISTAKE, WRONG -> "wrong";
+                    case COARSE, ASK, UNREADABLE -> "ask";
+                };
         String word = Words.of("verdict." + verdict.kind().name().toLowerCase(Locale.ROOT));
-        return "<p class=\"verdict " + css + "\"><strong>" + Xml.escape(word) + "</strong> " + Xml.escape(verdict.feedback())
+        return "<p class=\"verdict "
+                + css
+                + "\"><strong>"
+                + Xml.escape(word)
+                + "</strong> "
+                + Xml.escape(verdict.feedback())
                 + "</p>";
     }
 
@@ -131,12 +172,23 @@ public final class ProblemCard {
     }
 
     private static String region(ProblemState state, String name, String css, String inside) {
-        return "<div class=\"" + css + "\"" + Html.attribute("id", state.id() + "-" + name) + ">" + inside + "</div>";
+        return "<div class=\""
+                + css
+                + "\""
+                + Html.attribute("id", state.id() + "-" + name)
+                + ">"
+                + inside
+                + "</div>";
     }
 
     private static String button(ProblemState state, String action, String label, boolean main) {
-        return "<button type=\"button\"" + (main ? " class=\"main\"" : "") + Html.attribute("id", state.id() + "-" + action)
-                + Html.attribute("data-do", action) + Html.attribute("data-part", state.id()) + ">" + Xml.escape(label)
+        return "<button type=\"button\""
+                + (main ? " class=\"main\"" : "")
+                + Html.attribute("id", state.id() + "-" + action)
+                + Html.attribute("data-do", action)
+                + Html.attribute("data-part", state.id())
+                + ">"
+                + Xml.escape(label)
                 + "</button>";
     }
 }

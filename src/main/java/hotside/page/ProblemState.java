@@ -67,6 +67,7 @@ public record ProblemState(
 
     /** True if every answer is right, by the learner's own numbers at least. */
     public boolean solved() {
-        return verdicts.stream().allMatch(v -> v.map(verdict -> verdict.kind().good()).orElse(false));
+        return verdicts.stream()
+                .allMatch(v -> v.map(verdict -> verdict.kind().good()).orElse(false));
     }
 }

@@ -19,7 +19,10 @@ final class RelationCurve {
     /** Enough for a smooth curve at the width of a page. */
     private static final int POINTS = 81;
 
-    /** A curve that varies by less than this share of its value is shown enlarged, with a break in the axis. */
+    /**
+     * A curve that varies by less than this share of its value is shown enlarged, with a break in
+     * the axis.
+     */
     private static final double RIPPLE = 0.25;
 
     private RelationCurve() {}
@@ -30,8 +33,12 @@ final class RelationCurve {
         double now = state.values().number(over.name());
         double from = Math.min(now, over.usualMin());
         double to = Math.max(now, over.usualMax());
-        ChartData.Series series = axes.series(state.relation(), state.values(), from, to, state.curve().meaning());
-        return axes.data(state.relation().title(), List.of(series), axes.point(state.relation(), state.values(), now));
+        ChartData.Series series =
+                axes.series(state.relation(), state.values(), from, to, state.curve().meaning());
+        return axes.data(
+                state.relation().title(),
+                List.of(series),
+                axes.point(state.relation(), state.values(), now));
     }
 
     /** A lesson's figure. */
@@ -39,20 +46,33 @@ final class RelationCurve {
         Axes axes = new Axes(figure.x(), figure.y(), system, ambient);
         List<ChartData.Series> series = new ArrayList<>();
         if (figure.by().isEmpty()) {
-            series.add(axes.series(figure.relation(), figure.fixed(), figure.from(), figure.to(), figure.y().meaning()));
+            series.add(
+                    axes.series(
+                            figure.relation(),
+                            figure.fixed(),
+                            figure.from(),
+                            figure.to(),
+                            figure.y().meaning()));
         } else {
             Slot by = figure.by().get();
             for (double value : figure.each()) {
-                String label = Told.text(value, by.quantity(), SlotScale.of(by, system), ambient, 3);
-                series.add(axes.series(
-                        figure.relation(), figure.fixed().with(by.name(), value), figure.from(), figure.to(), label));
+                String label =
+                        Told.text(value, by.quantity(), SlotScale.of(by, system), ambient, 3);
+                series.add(
+                        axes.series(
+                                figure.relation(),
+                                figure.fixed().with(by.name(), value),
+                                figure.from(),
+                                figure.to(),
+                                label));
             }
         }
         return axes.data(figure.title(), series, Optional.empty());
     }
 
     private record Axes(Slot x, Slot y, UnitSystem system, double ambient) {
-        ChartData.Series series(Relation relation, Values fixed, double from, double to, String label) {
+        ChartData.Series series(
+                Relation relation, Values fixed, double from, double to, String label) {
             double[] xs = new double[POINTS];
             double[] ys = new double[POINTS];
             for (int i = 0; i < POINTS; i++) {
@@ -67,10 +87,15 @@ final class RelationCurve {
             double output = outputAt(relation, values, now);
             return Double.isNaN(output)
                     ? Optional.empty()
-                    : Optional.of(new ChartData.Present(shown(x, now), shown(y, output), told(x, now) + ": " + told(y, output)));
+                    : Optional.of(
+                            new ChartData.Present(
+                                    shown(x, now),
+                                    shown(y, output),
+                                    told(x, now) + ": " + told(y, output)));
         }
 
-        ChartData data(String title, List<ChartData.Series> series, Optional<ChartData.Present> point) {
+        ChartData data(
+                String title, List<ChartData.Series> series, Optional<ChartData.Present> point) {
             ChartData.Axis along = ChartData.Axis.aroundData(x.meaning(), scale(x).label());
             ChartData.Axis up = new ChartData.Axis(y.meaning(), scale(y).label(), spreads(series));
             ChartData data = ChartData.of(title, along, up, series);
@@ -79,11 +104,12 @@ final class RelationCurve {
 
         /** Zero belongs on the axis unless the curves only ripple far above it. */
         private static boolean spreads(List<ChartData.Series> series) {
-            DoubleSummaryStatistics values = series.stream()
-                    .flatMap(s -> s.points().stream())
-                    .mapToDouble(ChartData.Point::y)
-                    .filter(Double::isFinite)
-                    .summaryStatistics();
+            DoubleSummaryStatistics values =
+                    series.stream()
+                            .flatMap(s -> s.points().stream())
+                            .mapToDouble(ChartData.Point::y)
+                            .filter(Double::isFinite)
+                            .summaryStatistics();
             double largest = Math.max(Math.abs(values.getMin()), Math.abs(values.getMax()));
             return values.getMax() - values.getMin() > RIPPLE * largest;
         }

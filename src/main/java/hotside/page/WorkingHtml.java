@@ -10,7 +10,10 @@ import hotside.unit.Scale;
 import hotside.unit.UnitSystem;
 import java.util.List;
 
-/** Draws a working: what goes in, in SI, then each line with its reason, its symbols and its numbers. */
+/**
+ * Draws a working: what goes in, in SI, then each line with its reason, its symbols and its
+ * numbers.
+ */
 final class WorkingHtml {
     private static final int DIGITS = 4;
 
@@ -29,8 +32,11 @@ final class WorkingHtml {
      */
     String html(Worked worked, UnitSystem system, double ambient) {
         StringBuilder out = new StringBuilder("<div class=\"working\">");
-        out.append(Html.element("p", "class=\"working-head\"", Words.of("working.inputs"))).append("<ul class=\"inputs\">");
-        worked.relation().inputs().forEach(slot -> out.append(input(worked, slot, system, ambient)));
+        out.append(Html.element("p", "class=\"working-head\"", Words.of("working.inputs")))
+                .append("<ul class=\"inputs\">");
+        worked.relation()
+                .inputs()
+                .forEach(slot -> out.append(input(worked, slot, system, ambient)));
         out.append("</ul><ol>");
         worked.steps().forEach(step -> out.append(line(worked, step, system, ambient)));
         return out.append("</ol></div>").toString();
@@ -38,7 +44,8 @@ final class WorkingHtml {
 
     private String input(Worked worked, Slot slot, UnitSystem system, double ambient) {
         Object value = worked.in().get(slot.name());
-        StringBuilder out = new StringBuilder("<li>").append(Xml.escape(slot.meaning())).append(": ");
+        StringBuilder out =
+                new StringBuilder("<li>").append(Xml.escape(slot.meaning())).append(": ");
         if (value instanceof Double number) {
             Scale shop = SlotScale.of(slot, system);
             String told = Told.text(number, slot.quantity(), shop, ambient, DIGITS);
@@ -48,10 +55,19 @@ final class WorkingHtml {
                 out.append(" = ").append(Xml.escape(si));
             }
         } else if (value instanceof List<?> readings) {
-            out.append(Xml.escape(readings.stream()
-                    .map(v -> Told.number((Double) v, slot.quantity(), SlotScale.of(slot, system), ambient, 5))
-                    .reduce((a, b) -> a + "; " + b)
-                    .orElse("")));
+            out.append(
+                    Xml.escape(
+                            readings.stream()
+                                    .map(
+                                            v ->
+                                                    Told.number(
+                                                            (Double) v,
+                                                            slot.quantity(),
+                                                            SlotScale.of(slot, system),
+                                                            ambient,
+                                                            5))
+                                    .reduce((a, b) -> a + "; " + b)
+                                    .orElse("")));
         } else {
             out.append(Xml.escape(String.valueOf(value)));
         }
@@ -59,16 +75,27 @@ final class WorkingHtml {
     }
 
     private String line(Worked worked, Step step, UnitSystem system, double ambient) {
-        StringBuilder out = new StringBuilder("<li><p>").append(Xml.escape(step.text())).append("</p>");
+        StringBuilder out =
+                new StringBuilder("<li><p>").append(Xml.escape(step.text())).append("</p>");
         if (!step.formula().isEmpty()) {
             out.append("<div class=\"eq\">").append(lines.symbolic(step, worked)).append("</div>");
         }
-        out.append("<div class=\"eq numbers\">").append(lines.numeric(step, worked)).append("</div>");
+        out.append("<div class=\"eq numbers\">")
+                .append(lines.numeric(step, worked))
+                .append("</div>");
         if (step.output()) {
             Slot slot = worked.relation().slot(step.name()).orElseThrow();
-            String told = Told.text(step.value(), slot.quantity(), SlotScale.of(slot, system), ambient, DIGITS);
+            String told =
+                    Told.text(
+                            step.value(),
+                            slot.quantity(),
+                            SlotScale.of(slot, system),
+                            ambient,
+                            DIGITS);
             if (!plainNumber(slot.quantity())) {
-                out.append("<p class=\"told\">").append(Xml.escape(Words.of("working.told", told))).append("</p>");
+                out.append("<p class=\"told\">")
+                        .append(Xml.escape(Words.of("working.told", told)))
+                        .append("</p>");
             }
         }
         return out.append("</li>").toString();

@@ -33,7 +33,13 @@ public final class WorkingText {
             out.append("     ").append(lines.numericText(step, worked));
             if (step.output()) {
                 Slot slot = worked.relation().slot(step.name()).orElseThrow();
-                String told = Told.text(step.value(), slot.quantity(), SlotScale.of(slot, system), ambient, DIGITS);
+                String told =
+                        Told.text(
+                                step.value(),
+                                slot.quantity(),
+                                SlotScale.of(slot, system),
+                                ambient,
+                                DIGITS);
                 out.append("   (").append(told).append(')');
             }
             out.append('\n');

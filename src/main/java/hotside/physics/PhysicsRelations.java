@@ -33,10 +33,24 @@ import hotside.physics.engine.TorquePower;
 import hotside.physics.gas.ExhaustGas;
 import hotside.physics.gas.HumidAir;
 import hotside.physics.gas.IsentropicFlow;
+import hotside.physics.gate.BleedSignal;
+import hotside.physics.gate.BoostShift;
 import hotside.physics.gate.CrackPressure;
+import hotside.physics.gate.CreepMargin;
 import hotside.physics.gate.DiaphragmForce;
+import hotside.physics.gate.FlapMoment;
+import hotside.physics.gate.GateFlow;
+import hotside.physics.gate.GateLift;
+import hotside.physics.gate.GateShare;
+import hotside.physics.gate.HeldBoost;
+import hotside.physics.gate.RegulatedShare;
 import hotside.physics.gate.SpringForce;
 import hotside.physics.gate.ValveForce;
+import hotside.physics.turbine.BoostThreshold;
+import hotside.physics.turbine.RotorSpinUp;
+import hotside.physics.turbine.TurbineExpansion;
+import hotside.physics.turbine.TurbineSwallow;
+import hotside.physics.turbine.TurboBalance;
 import hotside.relation.Relation;
 import java.util.List;
 
@@ -67,6 +81,12 @@ public final class PhysicsRelations {
                     CorrectedSpeed.RELATION,
                     ChargeCooler.RELATION,
                     CoolerEffectiveness.RELATION,
+                    // Turbine and turbo
+                    TurbineExpansion.RELATION,
+                    TurbineSwallow.RELATION,
+                    TurboBalance.RELATION,
+                    RotorSpinUp.RELATION,
+                    BoostThreshold.RELATION,
                     // Exhaust flow
                     PipeVelocity.RELATION,
                     StaticTotal.RELATION,
@@ -87,7 +107,16 @@ public final class PhysicsRelations {
                     DiaphragmForce.RELATION,
                     SpringForce.RELATION,
                     ValveForce.RELATION,
-                    CrackPressure.RELATION);
+                    FlapMoment.RELATION,
+                    CrackPressure.RELATION,
+                    GateLift.RELATION,
+                    HeldBoost.RELATION,
+                    BleedSignal.RELATION,
+                    RegulatedShare.RELATION,
+                    GateShare.RELATION,
+                    GateFlow.RELATION,
+                    CreepMargin.RELATION,
+                    BoostShift.RELATION);
 
     private PhysicsRelations() {}
 }

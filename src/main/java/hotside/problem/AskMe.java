@@ -17,8 +17,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Makes a problem of any relation: fresh givens over the usual range of each input, one output to find, and the
- * slips that its quantities invite.
+ * Makes a problem of any relation: fresh givens over the usual range of each input, one output to
+ * find, and the slips that its quantities invite.
  */
 public final class AskMe {
     private static final String USE = "r";
@@ -33,8 +33,9 @@ public final class AskMe {
      * @return nothing if the relation takes or gives more than single numbers
      */
     public static Optional<Template> template(Relation relation, long seed, UnitSystem system) {
-        boolean numbers = relation.inputs().stream().allMatch(AskMe::drawn)
-                && relation.outputs().stream().anyMatch(AskMe::asked);
+        boolean numbers =
+                relation.inputs().stream().allMatch(AskMe::drawn)
+                        && relation.outputs().stream().anyMatch(AskMe::asked);
         if (!numbers) {
             return Optional.empty();
         }
@@ -51,33 +52,50 @@ public final class AskMe {
             }
             feeds.put(slot.name(), new Chain.From(slot.name()));
             givens.add(given(slot, system));
-            prompt.append("- ").append(slot.meaning()).append(" $").append(slot.symbol()).append("$: {{")
-                    .append(slot.name()).append("}}\n");
-            slips(slot).forEach(slip -> mistakes.add(new Mistake(
-                    slip, USE + "." + slot.name(), Optional.empty(), 1, Optional.empty(), Optional.empty(), Optional.empty())));
+            prompt.append("- ")
+                    .append(slot.meaning())
+                    .append(" $")
+                    .append(slot.symbol())
+                    .append("$: {{")
+                    .append(slot.name())
+                    .append("}}\n");
+            slips(slot)
+                    .forEach(
+                            slip ->
+                                    mistakes.add(
+                                            new Mistake(
+                                                    slip,
+                                                    USE + "." + slot.name(),
+                                                    Optional.empty(),
+                                                    1,
+                                                    Optional.empty(),
+                                                    Optional.empty(),
+                                                    Optional.empty())));
         }
-        Ask ask = new Ask(
-                USE + "." + hidden.name(),
-                hidden.meaning(),
-                hidden.quantity(),
-                SlotScale.of(hidden, UnitSystem.SI_SHOP),
-                SlotScale.of(hidden, UnitSystem.US_SHOP),
-                Ask.Tolerance.USUAL);
-        return Optional.of(new Template(
-                "ask-me-" + relation.id() + "-" + hidden.name().toLowerCase(Locale.ROOT),
-                relation.title(),
-                "relation." + relation.id(),
-                1,
-                Template.Kind.NUMBER,
-                givens,
-                new Chain(List.of(new Chain.Use(USE, relation, feeds, Optional.empty()))),
-                List.of(ask),
-                mistakes,
-                false,
-                prompt + "\nFind the " + hidden.meaning() + " $" + hidden.symbol() + "$.",
-                hints(relation),
-                relation.says(),
-                TemplateReader.fingerprint(relation.id())));
+        Ask ask =
+                new Ask(
+                        USE + "." + hidden.name(),
+                        hidden.meaning(),
+                        hidden.quantity(),
+                        SlotScale.of(hidden, UnitSystem.SI_SHOP),
+                        SlotScale.of(hidden, UnitSystem.US_SHOP),
+                        Ask.Tolerance.USUAL);
+        return Optional.of(
+                new Template(
+                        "ask-me-" + relation.id() + "-" + hidden.name().toLowerCase(Locale.ROOT),
+                        relation.title(),
+                        "relation." + relation.id(),
+                        1,
+                        Template.Kind.NUMBER,
+                        givens,
+                        new Chain(List.of(new Chain.Use(USE, relation, feeds, Optional.empty()))),
+                        List.of(ask),
+                        mistakes,
+                        false,
+                        prompt + "\nFind the " + hidden.meaning() + " $" + hidden.symbol() + "$.",
+                        hints(relation),
+                        relation.says(),
+                        TemplateReader.fingerprint(relation.id())));
     }
 
     private static boolean drawn(Slot slot) {
@@ -106,17 +124,23 @@ public final class AskMe {
         if (slot.quantity() == Quantity.TEMPERATURE) {
             return List.of(Slips.CELSIUS_AS_KELVIN);
         }
-        if (slot.quantity().dimension() == Dimension.LENGTH && slot.name().toLowerCase(Locale.ROOT).contains("diameter")) {
+        if (slot.quantity().dimension() == Dimension.LENGTH
+                && slot.name().toLowerCase(Locale.ROOT).contains("diameter")) {
             return List.of(Slips.RADIUS_AS_DIAMETER, Slips.DIAMETER_AS_RADIUS);
         }
-        return slot.quantity() == Quantity.PERCENTAGE ? List.of(Slips.PERCENT_AS_NUMBER) : List.of();
+        return slot.quantity() == Quantity.PERCENTAGE
+                ? List.of(Slips.PERCENT_AS_NUMBER)
+                : List.of();
     }
 
     private static List<String> hints(Relation relation) {
         StringBuilder slots = new StringBuilder();
-        relation.inputs().forEach(s -> slots.append(slots.isEmpty() ? "" : "; ").append(s.meaning()));
+        relation.inputs()
+                .forEach(s -> slots.append(slots.isEmpty() ? "" : "; ").append(s.meaning()));
         return List.of(
-                "What you are told: " + slots + ". Bring each to SI units, pressures absolute, temperatures in kelvin.",
+                "What you are told: "
+                        + slots
+                        + ". Bring each to SI units, pressures absolute, temperatures in kelvin.",
                 relation.says(),
                 "$$" + relation.tex() + "$$");
     }

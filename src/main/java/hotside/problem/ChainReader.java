@@ -22,12 +22,13 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * Reads the {@code work} of a lesson or problem: relations under names of their own, their slots fed by givens,
- * earlier results or fixed values.
+ * Reads the {@code work} of a lesson or problem: relations under names of their own, their slots
+ * fed by givens, earlier results or fixed values.
  */
 public final class ChainReader {
     private static final Pattern NAME = Pattern.compile("[a-z][A-Za-z0-9]*");
-    private static final Pattern PLACE = Pattern.compile("[a-z][A-Za-z0-9]*(\\.[a-z][A-Za-z0-9]*)?");
+    private static final Pattern PLACE =
+            Pattern.compile("[a-z][A-Za-z0-9]*(\\.[a-z][A-Za-z0-9]*)?");
 
     private final Map<String, Quantity> givens;
     private final double ambient;
@@ -42,7 +43,8 @@ public final class ChainReader {
 
     /**
      * @param work a map from names to relations with their slots
-     * @param givens the values that slots may be fed by, with what each measures by the unit it is written in
+     * @param givens the values that slots may be fed by, with what each measures by the unit it is
+     *     written in
      * @param ambient absolute pressure of the air around, Pa, for fixed gauge values
      * @param findings where faults go; a use with a fault in its relation is left out
      */
@@ -53,7 +55,8 @@ public final class ChainReader {
                         (name, entry) ->
                                 measured.put(
                                         name,
-                                        GivenReader.measuredIn(entry.value()).orElse(Quantity.RATIO)));
+                                        GivenReader.measuredIn(entry.value())
+                                                .orElse(Quantity.RATIO)));
         ChainReader reader = new ChainReader(measured, ambient, findings);
         work.entries().forEach((name, entry) -> reader.use(name, entry));
         return new Chain(reader.uses);
@@ -82,10 +85,12 @@ public final class ChainReader {
 
     /** True if a value of one quantity may stand where another is expected. */
     public static boolean fits(Quantity value, Quantity place) {
-        boolean plain = value.dimension() == hotside.unit.Dimension.RATIO
-                || value.dimension() == hotside.unit.Dimension.NONE;
-        boolean plainPlace = place.dimension() == hotside.unit.Dimension.RATIO
-                || place.dimension() == hotside.unit.Dimension.NONE;
+        boolean plain =
+                value.dimension() == hotside.unit.Dimension.RATIO
+                        || value.dimension() == hotside.unit.Dimension.NONE;
+        boolean plainPlace =
+                place.dimension() == hotside.unit.Dimension.RATIO
+                        || place.dimension() == hotside.unit.Dimension.NONE;
         return value == place || place == Quantity.AS_MEASURED || plain && plainPlace;
     }
 
@@ -112,11 +117,14 @@ public final class ChainReader {
         }
         Optional<String> solve = solve(map, relation.get());
         Map<String, Chain.Feed> feeds = new LinkedHashMap<>();
-        map.entries().forEach((slot, value) -> {
-            if (!slot.equals("relation") && !slot.equals("solve")) {
-                feed(relation.get(), slot, value, solve).ifPresent(feed -> feeds.put(slot, feed));
-            }
-        });
+        map.entries()
+                .forEach(
+                        (slot, value) -> {
+                            if (!slot.equals("relation") && !slot.equals("solve")) {
+                                feed(relation.get(), slot, value, solve)
+                                        .ifPresent(feed -> feeds.put(slot, feed));
+                            }
+                        });
         if (complete(name, map, relation.get(), feeds, solve)) {
             uses.add(new Chain.Use(name, measuring(relation.get(), feeds), feeds, solve));
         }
@@ -125,7 +133,10 @@ public final class ChainReader {
     /** Statistics give back what they are given: readings of power make a mean that is a power. */
     private Relation measuring(Relation relation, Map<String, Chain.Feed> feeds) {
         return feeds.entrySet().stream()
-                .filter(feed -> relation.slot(feed.getKey()).orElseThrow().quantity() == Quantity.AS_MEASURED)
+                .filter(
+                        feed ->
+                                relation.slot(feed.getKey()).orElseThrow().quantity()
+                                        == Quantity.AS_MEASURED)
                 .filter(feed -> feed.getValue() instanceof Chain.From)
                 .map(feed -> measuredAt(((Chain.From) feed.getValue()).place()))
                 .findFirst()
@@ -158,7 +169,11 @@ public final class ChainReader {
         findings.add(
                 id,
                 "unknown relation \"" + id.text() + "\"",
-                "one of " + String.join(", ", Nearest.sorted(id.text(), known).subList(0, Math.min(6, known.size())))
+                "one of "
+                        + String.join(
+                                ", ",
+                                Nearest.sorted(id.text(), known)
+                                        .subList(0, Math.min(6, known.size())))
                         + " … (the command \"relations\" lists all)",
                 Nearest.to(id.text(), known).map(near -> "write \"" + near + "\"").orElse(""));
     }
@@ -184,7 +199,8 @@ public final class ChainReader {
         Optional<Slot> slot = relation.slot(name);
         boolean allowed = slot.isPresent() && (relation.isInput(name) || solve.isPresent());
         if (!allowed) {
-            List<String> known = new ArrayList<>(relation.inputs().stream().map(Slot::name).toList());
+            List<String> known =
+                    new ArrayList<>(relation.inputs().stream().map(Slot::name).toList());
             if (solve.isPresent()) {
                 relation.outputs().forEach(o -> known.add(o.name()));
             }
@@ -199,7 +215,8 @@ public final class ChainReader {
             return Optional.of(new Chain.Fixed(readings(list, slot.get())));
         }
         if (!(entry.value() instanceof ScalarNode scalar)) {
-            findings.add(entry.value(), name + " is " + entry.value().kind(), "a name or a value", "");
+            findings.add(
+                    entry.value(), name + " is " + entry.value().kind(), "a name or a value", "");
             return Optional.empty();
         }
         return scalar(scalar, slot.get());
@@ -208,12 +225,15 @@ public final class ChainReader {
     private List<Double> readings(ListNode list, Slot slot) {
         List<Double> out = new ArrayList<>();
         for (Node item : list.items()) {
-            Optional<Double> value = item instanceof ScalarNode scalar
-                    ? Literal.value(scalar.text(), slot.quantity(), ambient)
-                    : Optional.empty();
+            Optional<Double> value =
+                    item instanceof ScalarNode scalar
+                            ? Literal.value(scalar.text(), slot.quantity(), ambient)
+                            : Optional.empty();
             value.ifPresentOrElse(
                     out::add,
-                    () -> findings.add(item, "not a reading", Literal.expected(slot.quantity()), ""));
+                    () ->
+                            findings.add(
+                                    item, "not a reading", Literal.expected(slot.quantity()), ""));
         }
         return out;
     }
@@ -222,7 +242,11 @@ public final class ChainReader {
         String text = scalar.text();
         if (slot.kind() == Slot.Kind.CHOICE || slot.kind() == Slot.Kind.TEXT) {
             if (slot.kind() == Slot.Kind.CHOICE && !slot.choices().contains(text)) {
-                findings.add(scalar, "\"" + text + "\" is no choice", "one of " + String.join(", ", slot.choices()), "");
+                findings.add(
+                        scalar,
+                        "\"" + text + "\" is no choice",
+                        "one of " + String.join(", ", slot.choices()),
+                        "");
                 return Optional.empty();
             }
             return Optional.of(new Chain.Fixed(text));
@@ -235,7 +259,8 @@ public final class ChainReader {
             findings.add(
                     scalar,
                     "\"" + text + "\" is no value for " + slot.name(),
-                    Literal.expected(slot.quantity()) + "; or the name of a given or of an earlier result",
+                    Literal.expected(slot.quantity())
+                            + "; or the name of a given or of an earlier result",
                     "");
             return Optional.empty();
         }
@@ -257,14 +282,22 @@ public final class ChainReader {
             findings.add(
                     scalar,
                     "nothing is called \"" + text + "\" before this line",
-                    known.isEmpty() ? "a value with its unit" : "one of " + String.join(", ", known),
+                    known.isEmpty()
+                            ? "a value with its unit"
+                            : "one of " + String.join(", ", known),
                     Nearest.to(text, known).map(near -> "write \"" + near + "\"").orElse(""));
             return Optional.empty();
         }
         if (!fits(quantity.get(), slot.quantity())) {
             findings.add(
                     scalar,
-                    text + " is of the kind " + quantity.get().words() + ", " + slot.name() + " wants " + slot.quantity().words(),
+                    text
+                            + " is of the kind "
+                            + quantity.get().words()
+                            + ", "
+                            + slot.name()
+                            + " wants "
+                            + slot.quantity().words(),
                     "a value of the same kind",
                     "");
         }
@@ -281,7 +314,11 @@ public final class ChainReader {
     }
 
     private boolean complete(
-            String name, MapNode map, Relation relation, Map<String, Chain.Feed> feeds, Optional<String> solve) {
+            String name,
+            MapNode map,
+            Relation relation,
+            Map<String, Chain.Feed> feeds,
+            Optional<String> solve) {
         boolean complete = true;
         for (Slot slot : relation.inputs()) {
             boolean needed = slot.fallback().isEmpty() && !solve.equals(Optional.of(slot.name()));

@@ -18,10 +18,14 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads givens: {@code 38 to 50 by 2 mm}, {@code one of 38 44 46 mm}, {@code 98.5 kPa}, or a row of readings. */
+/**
+ * Reads givens: {@code 38 to 50 by 2 mm}, {@code one of 38 44 46 mm}, {@code 98.5 kPa}, or a row of
+ * readings.
+ */
 public final class GivenReader {
     private static final String N = Literal.NUMBER;
-    private static final Pattern STEPS = Pattern.compile("(" + N + ")\\s+to\\s+(" + N + ")\\s+by\\s+(" + N + ")\\s*(.*)");
+    private static final Pattern STEPS =
+            Pattern.compile("(" + N + ")\\s+to\\s+(" + N + ")\\s+by\\s+(" + N + ")\\s*(.*)");
     private static final Pattern LIST = Pattern.compile("one of((?:\\s+" + N + ")+)(?:\\s+(.*))?");
     private static final Pattern ROW = Pattern.compile("(" + N + "(?:\\s+" + N + ")+)\\s*(.*)");
     private static final Pattern ONE = Pattern.compile("(" + N + ")\\s*(.*)");
@@ -48,7 +52,8 @@ public final class GivenReader {
             if (row.matches()) {
                 return row(name, scalar, row, quantity);
             }
-            return grid(scalar, quantity).map(grid -> Given.number(name, quantity, grid, Optional.empty()));
+            return grid(scalar, quantity)
+                    .map(grid -> Given.number(name, quantity, grid, Optional.empty()));
         }
         if (node instanceof MapNode map && map.get("readings").isPresent()) {
             return readings(name, map, quantity);
@@ -64,13 +69,17 @@ public final class GivenReader {
     }
 
     /**
-     * What a given measures: what the slot that it feeds does, else what its unit says. One that feeds no slot is
-     * told to the learner all the same, who has to know what to leave alone.
+     * What a given measures: what the slot that it feeds does, else what its unit says. One that
+     * feeds no slot is told to the learner all the same, who has to know what to leave alone.
      */
     public static Quantity quantity(String name, Node node, Chain chain) {
         return ChainReader.fedBy(chain, name)
                 .map(Slot::quantity)
-                .or(() -> name.equals(Variants.AMBIENT) ? Optional.of(Quantity.PRESSURE) : measuredIn(node))
+                .or(
+                        () ->
+                                name.equals(Variants.AMBIENT)
+                                        ? Optional.of(Quantity.PRESSURE)
+                                        : measuredIn(node))
                 .orElse(Quantity.RATIO);
     }
 
@@ -88,8 +97,10 @@ public final class GivenReader {
 
     /** Several numbers and one unit: a row of readings that stays as it is. */
     private Optional<Given> row(String name, ScalarNode scalar, Matcher row, Quantity quantity) {
-        var numbers = Arrays.stream(row.group(1).strip().split("\\s+")).map(BigDecimal::new).toList();
-        return scale(scalar, row.group(2), quantity).map(s -> Given.row(name, quantity, new Grid(numbers, s)));
+        var numbers =
+                Arrays.stream(row.group(1).strip().split("\\s+")).map(BigDecimal::new).toList();
+        return scale(scalar, row.group(2), quantity)
+                .map(s -> Given.row(name, quantity, new Grid(numbers, s)));
     }
 
     private Optional<Given> readings(String name, MapNode map, Quantity quantity) {
@@ -101,16 +112,28 @@ public final class GivenReader {
         if (around.isEmpty() || count.isEmpty() || within.isEmpty() || steps.isEmpty()) {
             return Optional.empty();
         }
-        boolean sound = count.get().compareTo(BigDecimal.valueOf(2)) >= 0
-                && count.get().compareTo(BigDecimal.valueOf(50)) <= 0
-                && steps.get().signum() > 0
-                && within.get().compareTo(steps.get()) >= 0;
+        boolean sound =
+                count.get().compareTo(BigDecimal.valueOf(2)) >= 0
+                        && count.get().compareTo(BigDecimal.valueOf(50)) <= 0
+                        && steps.get().signum() > 0
+                        && within.get().compareTo(steps.get()) >= 0;
         if (!sound) {
-            findings.add(map, name + ": these readings cannot be drawn", "2 to 50 readings, steps above 0 and not above within", "");
+            findings.add(
+                    map,
+                    name + ": these readings cannot be drawn",
+                    "2 to 50 readings, steps above 0 and not above within",
+                    "");
             return Optional.empty();
         }
-        return Optional.of(new Given(
-                name, quantity, around.get(), Optional.empty(), count.get().intValue(), within.get(), steps.get()));
+        return Optional.of(
+                new Given(
+                        name,
+                        quantity,
+                        around.get(),
+                        Optional.empty(),
+                        count.get().intValue(),
+                        within.get(),
+                        steps.get()));
     }
 
     private Optional<ScalarNode> scalarOf(MapNode map, String key) {
@@ -129,7 +152,13 @@ public final class GivenReader {
         if (scalar.isPresent() && scalar.get().text().matches(N)) {
             return Optional.of(new BigDecimal(scalar.get().text()));
         }
-        scalar.ifPresent(s -> findings.add(s, "\"" + s.text() + "\" is no number", "a number without a unit", ""));
+        scalar.ifPresent(
+                s ->
+                        findings.add(
+                                s,
+                                "\"" + s.text() + "\" is no number",
+                                "a number without a unit",
+                                ""));
         return Optional.empty();
     }
 
@@ -153,18 +182,30 @@ public final class GivenReader {
             BigDecimal to = new BigDecimal(steps.group(2));
             BigDecimal by = new BigDecimal(steps.group(3));
             if (by.signum() <= 0 || to.compareTo(from) < 0) {
-                findings.add(scalar, "this grid has no values", "from the smaller to the larger, by more than 0", "");
+                findings.add(
+                        scalar,
+                        "this grid has no values",
+                        "from the smaller to the larger, by more than 0",
+                        "");
                 return Optional.empty();
             }
-            if (to.subtract(from).compareTo(by.multiply(BigDecimal.valueOf(Grid.MOST_VALUES - 1L))) > 0) {
-                findings.add(scalar, "this grid has too many values", "at most " + Grid.MOST_VALUES, "take bigger steps");
+            if (to.subtract(from).compareTo(by.multiply(BigDecimal.valueOf(Grid.MOST_VALUES - 1L)))
+                    > 0) {
+                findings.add(
+                        scalar,
+                        "this grid has too many values",
+                        "at most " + Grid.MOST_VALUES,
+                        "take bigger steps");
                 return Optional.empty();
             }
             return scale(scalar, steps.group(4), quantity).map(s -> Grid.steps(from, to, by, s));
         }
         Matcher list = LIST.matcher(text);
         if (list.matches()) {
-            var values = Arrays.stream(list.group(1).strip().split("\\s+")).map(BigDecimal::new).toList();
+            var values =
+                    Arrays.stream(list.group(1).strip().split("\\s+"))
+                            .map(BigDecimal::new)
+                            .toList();
             String unit = list.group(2) == null ? "" : list.group(2);
             return scale(scalar, unit, quantity).map(s -> new Grid(values, s));
         }
@@ -182,7 +223,9 @@ public final class GivenReader {
         if (scale.isEmpty()) {
             findings.add(
                     scalar.at(Math.max(0, scalar.text().lastIndexOf(unit))),
-                    unit.isBlank() ? "the unit is missing" : "unknown unit \"" + unit + "\" for a " + quantity.words(),
+                    unit.isBlank()
+                            ? "the unit is missing"
+                            : "unknown unit \"" + unit + "\" for a " + quantity.words(),
                     Literal.expected(quantity),
                     "");
         }

@@ -15,8 +15,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * Numbers as authors write them in content files: a point for the decimal mark, then a unit. Stricter than what
- * a learner may type, because a file is written once and read often.
+ * Numbers as authors write them in content files: a point for the decimal mark, then a unit.
+ * Stricter than what a learner may type, because a file is written once and read often.
  */
 public final class Literal {
     /** A number in a file. */
@@ -29,7 +29,8 @@ public final class Literal {
     /**
      * The scale that a unit spelling means for a quantity, such as {@code kPa gauge}.
      *
-     * @param spelling the unit with or without {@code gauge} or {@code abs}; empty for a pure number
+     * @param spelling the unit with or without {@code gauge} or {@code abs}; empty for a pure
+     *     number
      */
     public static Optional<Scale> scale(String spelling, Quantity quantity) {
         String word = spelling.strip();
@@ -60,17 +61,23 @@ public final class Literal {
             return Optional.empty();
         }
         double number = Double.parseDouble(matcher.group(1).replace('\u2212', '-'));
-        return scale(matcher.group(2), quantity).map(scale -> scale.toSi(number, quantity, ambient));
+        return scale(matcher.group(2), quantity)
+                .map(scale -> scale.toSi(number, quantity, ambient));
     }
 
     /** What would have been a literal of this quantity, for findings. */
     public static String expected(Quantity quantity) {
         List<Unit> units = Units.of(quantity.dimension());
-        String names = units.stream().map(Unit::symbol).filter(s -> !s.equals("1")).collect(Collectors.joining(", "));
+        String names =
+                units.stream()
+                        .map(Unit::symbol)
+                        .filter(s -> !s.equals("1"))
+                        .collect(Collectors.joining(", "));
         if (names.isEmpty()) {
             return "a number";
         }
-        return "a number and a unit: " + names
+        return "a number and a unit: "
+                + names
                 + (quantity.dimension() == Dimension.PRESSURE ? ", with \"gauge\" or \"abs\"" : "");
     }
 }

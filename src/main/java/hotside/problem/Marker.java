@@ -19,9 +19,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Marks answers. A wrong answer is an ordinary result: it is held against the right one, then against what the
- * learner's own earlier answers lead to, then against every recognised mistake; what matches none is called
- * wrong and no more, for a guess would mislead.
+ * Marks answers. A wrong answer is an ordinary result: it is held against the right one, then
+ * against what the learner's own earlier answers lead to, then against every recognised mistake;
+ * what matches none is called wrong and no more, for a guess would mislead.
  */
 public final class Marker {
     /** Fewer digits than this, and a right beginning, is asked for more. */
@@ -44,12 +44,14 @@ public final class Marker {
      * @param habit the decimal mark that the learner uses
      * @return a verdict for each answer that was given
      */
-    public static List<Optional<Verdict>> mark(Variant variant, List<String> answers, DecimalHabit habit) {
+    public static List<Optional<Verdict>> mark(
+            Variant variant, List<String> answers, DecimalHabit habit) {
         Marker marker = new Marker(variant);
         List<Optional<Verdict>> verdicts = new ArrayList<>();
         for (int i = 0; i < variant.answers().size(); i++) {
             String text = i < answers.size() ? answers.get(i) : "";
-            Optional<Verdict> verdict = text.isBlank() ? Optional.empty() : Optional.of(marker.one(i, text, habit));
+            Optional<Verdict> verdict =
+                    text.isBlank() ? Optional.empty() : Optional.of(marker.one(i, text, habit));
             verdicts.add(verdict);
             marker.understood.add(
                     verdict.filter(v -> v.kind().counts() || v.kind() == Verdict.Kind.COARSE)
@@ -62,12 +64,15 @@ public final class Marker {
     private Verdict one(int index, String text, DecimalHabit habit) {
         Ask ask = variant.template().asks().get(index);
         Scale scale = ask.scale(variant.system());
-        Typed typed = Typed.read(text, new Expected(ask.quantity(), scale, variant.ambient(), habit));
+        Typed typed =
+                Typed.read(text, new Expected(ask.quantity(), scale, variant.ambient(), habit));
         if (typed instanceof Typed.NotUnderstood not) {
-            return new Verdict(Verdict.Kind.UNREADABLE, Optional.empty(), Double.NaN, not.message());
+            return new Verdict(
+                    Verdict.Kind.UNREADABLE, Optional.empty(), Double.NaN, not.message());
         }
         if (typed instanceof Typed.Ambiguous ambiguous) {
-            return new Verdict(Verdict.Kind.ASK, Optional.empty(), Double.NaN, ambiguous.question());
+            return new Verdict(
+                    Verdict.Kind.ASK, Optional.empty(), Double.NaN, ambiguous.question());
         }
         Typed.Understood answer = (Typed.Understood) typed;
         if (!answer.unitTyped() && needsUnit(ask.quantity())) {
@@ -75,7 +80,11 @@ public final class Marker {
                     Verdict.Kind.ASK,
                     Optional.empty(),
                     answer.si(),
-                    "In which unit? Type it behind the number, for instance " + text.strip() + " " + scale.label() + ".");
+                    "In which unit? Type it behind the number, for instance "
+                            + text.strip()
+                            + " "
+                            + scale.label()
+                            + ".");
         }
         return judge(index, answer);
     }
@@ -88,7 +97,8 @@ public final class Marker {
         double value = answer.si();
         Variant.Answer right = variant.answers().get(index);
         if (within(value, right.value(), right.band())) {
-            return new Verdict(Verdict.Kind.RIGHT, Optional.empty(), value, rightFeedback(index, answer));
+            return new Verdict(
+                    Verdict.Kind.RIGHT, Optional.empty(), value, rightFeedback(index, answer));
         }
         Optional<Verdict> carried = carried(index, value);
         if (carried.isPresent()) {
@@ -109,7 +119,9 @@ public final class Marker {
                 Verdict.Kind.WRONG,
                 Optional.empty(),
                 value,
-                told(index, value) + " is " + direction(value, right.value())
+                told(index, value)
+                        + " is "
+                        + direction(value, right.value())
                         + ", and no slip that is known here gives this number. Go through it step by step; a hint may"
                         + " help.");
     }
@@ -128,7 +140,9 @@ public final class Marker {
     private String rightFeedback(int index, Typed.Understood answer) {
         String full = Answers.told(variant, index);
         return answer.significantDigits() > 6
-                ? "To four figures it is " + full + "; more digits than the givens have say nothing."
+                ? "To four figures it is "
+                        + full
+                        + "; more digits than the givens have say nothing."
                 : "To four figures it is " + full + ".";
     }
 
@@ -143,12 +157,14 @@ public final class Marker {
         if (!within(value, expected, band)) {
             return Optional.empty();
         }
-        return Optional.of(new Verdict(
-                Verdict.Kind.CARRIED,
-                Optional.empty(),
-                value,
-                "It follows rightly from your earlier answer, which is off: put that right and " + Answers.told(variant, index)
-                        + " comes out here."));
+        return Optional.of(
+                new Verdict(
+                        Verdict.Kind.CARRIED,
+                        Optional.empty(),
+                        value,
+                        "It follows rightly from your earlier answer, which is off: put that right and "
+                                + Answers.told(variant, index)
+                                + " comes out here."));
     }
 
     /** The learner's earlier answers that differ from the right ones; NaN for the others. */
@@ -172,8 +188,11 @@ public final class Marker {
     }
 
     private List<Variant.Slipped> matches(int index, double value) {
-        List<Variant.Slipped> fresh = nearest(
-                variant.slips().stream().filter(s -> s.ask() == index).toList(), index, value);
+        List<Variant.Slipped> fresh =
+                nearest(
+                        variant.slips().stream().filter(s -> s.ask() == index).toList(),
+                        index,
+                        value);
         if (!fresh.isEmpty()) {
             return fresh;
         }
@@ -181,21 +200,35 @@ public final class Marker {
         if (own.stream().allMatch(d -> Double.isNaN(d))) {
             return List.of();
         }
-        List<Variant.Slipped> carried = variant.template().mistakes().stream()
-                .map(m -> new Variant.Slipped(m, index, replayed(index, own, Optional.of(m))))
-                .toList();
+        List<Variant.Slipped> carried =
+                variant.template().mistakes().stream()
+                        .map(
+                                m ->
+                                        new Variant.Slipped(
+                                                m, index, replayed(index, own, Optional.of(m))))
+                        .toList();
         return nearest(carried, index, value);
     }
 
     /** The mistakes whose number this is; several only if they give one and the same number. */
     private List<Variant.Slipped> nearest(List<Variant.Slipped> slips, int index, double value) {
         Ask.Tolerance tolerance = variant.template().asks().get(index).tolerance();
-        Optional<Variant.Slipped> best = slips.stream()
-                .filter(s -> within(value, s.value(), tolerance.band(s.value())))
-                .min((a, b) -> Double.compare(Math.abs(a.value() - value), Math.abs(b.value() - value)));
-        return best.map(b -> slips.stream()
-                        .filter(s -> Math.abs(s.value() - b.value()) <= 1e-6 * Math.abs(b.value()))
-                        .toList())
+        Optional<Variant.Slipped> best =
+                slips.stream()
+                        .filter(s -> within(value, s.value(), tolerance.band(s.value())))
+                        .min(
+                                (a, b) ->
+                                        Double.compare(
+                                                Math.abs(a.value() - value),
+                                                Math.abs(b.value() - value)));
+        return best.map(
+                        b ->
+                                slips.stream()
+                                        .filter(
+                                                s ->
+                                                        Math.abs(s.value() - b.value())
+                                                                <= 1e-6 * Math.abs(b.value()))
+                                        .toList())
                 .orElse(List.of());
     }
 
@@ -207,15 +240,26 @@ public final class Marker {
             ifs.add(filled(mistake.ifText().orElse(mistake.slip().ifText()), mistake));
             checks.add(filled(mistake.checkText().orElse(mistake.slip().checkText()), mistake));
         }
-        StringBuilder text = new StringBuilder("Your number is what you would get if ")
-                .append(String.join(", or if ", ifs))
-                .append(". Check ")
-                .append(String.join("; and ", checks))
-                .append('.');
-        matches.get(0).mistake().world().ifPresent(world -> text.append(' ')
-                .append(world.strip().replace("{value}", told(index, value))));
+        StringBuilder text =
+                new StringBuilder("Your number is what you would get if ")
+                        .append(String.join(", or if ", ifs))
+                        .append(". Check ")
+                        .append(String.join("; and ", checks))
+                        .append('.');
+        matches.get(0)
+                .mistake()
+                .world()
+                .ifPresent(
+                        world ->
+                                text.append(' ')
+                                        .append(
+                                                world.strip()
+                                                        .replace("{value}", told(index, value))));
         return new Verdict(
-                Verdict.Kind.MISTAKE, Optional.of(matches.get(0).mistake().id()), value, text.toString());
+                Verdict.Kind.MISTAKE,
+                Optional.of(matches.get(0).mistake().id()),
+                value,
+                text.toString());
     }
 
     private String filled(String text, Mistake mistake) {
@@ -228,8 +272,11 @@ public final class Marker {
 
     /** What stands at a place, as a noun phrase. */
     private String what(String place) {
-        Optional<Slot> slot = variant.template().chain().slotAt(place)
-                .or(() -> ChainReader.fedBy(variant.template().chain(), place));
+        Optional<Slot> slot =
+                variant.template()
+                        .chain()
+                        .slotAt(place)
+                        .or(() -> ChainReader.fedBy(variant.template().chain(), place));
         return slot.map(s -> "the " + s.meaning()).orElse("the " + place);
     }
 
@@ -240,7 +287,8 @@ public final class Marker {
         }
         Quantity quantity = variant.template().asks().get(index).quantity();
         double shown = answer.scale().fromSi(right, quantity, variant.ambient());
-        return Math.abs(Numbers.rounded(shown, digits) - answer.asTyped()) <= ROUNDING * Math.abs(shown);
+        return Math.abs(Numbers.rounded(shown, digits) - answer.asTyped())
+                <= ROUNDING * Math.abs(shown);
     }
 
     private static boolean within(double value, double target, double band) {

@@ -35,8 +35,12 @@ public final class ProblemBank {
 
     private void add(ContentFile file, Template template) {
         if (byId.putIfAbsent(template.id(), template) != null) {
-            file.findings().add(
-                    file.fields().place("id"), "another problem is called \"" + template.id() + "\" too", "an id of its own", "");
+            file.findings()
+                    .add(
+                            file.fields().place("id"),
+                            "another problem is called \"" + template.id() + "\" too",
+                            "an id of its own",
+                            "");
         }
     }
 

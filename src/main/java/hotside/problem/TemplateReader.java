@@ -61,26 +61,44 @@ public final class TemplateReader {
         int level = fields.whole("level", 1, 4);
         Template.Kind kind = kind(fields.text("kind"));
         MapNode givenNodes = ChainReader.map(fields, "givens");
-        Chain chain = ChainReader.read(
-                ChainReader.map(fields, "work"),
-                givenNodes,
-                Units.STANDARD_ATMOSPHERE,
-                findings);
+        Chain chain =
+                ChainReader.read(
+                        ChainReader.map(fields, "work"),
+                        givenNodes,
+                        Units.STANDARD_ATMOSPHERE,
+                        findings);
         List<Given> givens = givens(givenNodes, chain);
         List<Ask> asks = asks(fields.maps("ask"), chain);
         List<Mistake> mistakes = mistakes(fields.maps("mistakes"), chain, givenNodes);
         fields.noOthers();
         if (kind == Template.Kind.NUMBER && asks.size() > 1) {
-            findings.add(fields.place("ask"), "a problem of kind number asks " + asks.size() + " things", "one", "write kind: steps");
+            findings.add(
+                    fields.place("ask"),
+                    "a problem of kind number asks " + asks.size() + " things",
+                    "one",
+                    "write kind: steps");
         }
         Body body = new Body(file);
         checkText(body, givens);
         if (!findings.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Template(
-                id, title, skill, level, kind, givens, chain, asks, mistakes, true,
-                body.prompt(), body.hints(), body.why(), fingerprint(file.text())));
+        return Optional.of(
+                new Template(
+                        id,
+                        title,
+                        skill,
+                        level,
+                        kind,
+                        givens,
+                        chain,
+                        asks,
+                        mistakes,
+                        true,
+                        body.prompt(),
+                        body.hints(),
+                        body.why(),
+                        fingerprint(file.text())));
     }
 
     private Template.Kind kind(String text) {
@@ -90,41 +108,57 @@ public final class TemplateReader {
             }
         }
         if (!text.isEmpty()) {
-            findings.add(fields.place("kind"), "unknown kind \"" + text + "\"", "number or steps", "");
+            findings.add(
+                    fields.place("kind"), "unknown kind \"" + text + "\"", "number or steps", "");
         }
         return Template.Kind.NUMBER;
     }
 
     private void checkForm(String text, Pattern form, String key, String expected) {
         if (!text.isEmpty() && !form.matcher(text).matches()) {
-            findings.add(fields.place(key), key + " \"" + text + "\" has the wrong form", expected, "");
+            findings.add(
+                    fields.place(key), key + " \"" + text + "\" has the wrong form", expected, "");
         }
     }
 
     private List<Given> givens(MapNode nodes, Chain chain) {
         List<Given> givens = new ArrayList<>();
         GivenReader reader = new GivenReader(findings);
-        nodes.entries().forEach((name, entry) -> {
-            Quantity quantity = GivenReader.quantity(name, entry.value(), chain);
-            reader.read(name, entry.value(), quantity).ifPresent(givens::add);
-            refuseMixedUse(name, entry.keyPlace(), chain, quantity);
-        });
+        nodes.entries()
+                .forEach(
+                        (name, entry) -> {
+                            Quantity quantity = GivenReader.quantity(name, entry.value(), chain);
+                            reader.read(name, entry.value(), quantity).ifPresent(givens::add);
+                            refuseMixedUse(name, entry.keyPlace(), chain, quantity);
+                        });
         return givens;
     }
 
     private void refuseMixedUse(String name, Place place, Chain chain, Quantity quantity) {
         for (Chain.Use use : chain.uses()) {
-            use.feeds().forEach((slot, feed) -> {
-                Quantity wanted = use.relation().slot(slot).orElseThrow().quantity();
-                if (feed instanceof Chain.From from && from.place().equals(name) && !ChainReader.fits(quantity, wanted)) {
-                    findings.add(
-                            place,
-                            name + " feeds a " + quantity.words() + " and, in " + use.name() + "." + slot
-                                    + ", a " + wanted.words(),
-                            "one kind of value",
-                            "turn gauge into absolute with the relation absolute-pressure, or use two givens");
-                }
-            });
+            use.feeds()
+                    .forEach(
+                            (slot, feed) -> {
+                                Quantity wanted =
+                                        use.relation().slot(slot).orElseThrow().quantity();
+                                if (feed instanceof Chain.From from
+                                        && from.place().equals(name)
+                                        && !ChainReader.fits(quantity, wanted)) {
+                                    findings.add(
+                                            place,
+                                            name
+                                                    + " feeds a "
+                                                    + quantity.words()
+                                                    + " and, in "
+                                                    + use.name()
+                                                    + "."
+                                                    + slot
+                                                    + ", a "
+                                                    + wanted.words(),
+                                            "one kind of value",
+                                            "turn gauge into absolute with the relation absolute-pressure, or use two givens");
+                                }
+                            });
         }
     }
 
@@ -137,7 +171,10 @@ public final class TemplateReader {
             if (slot.isEmpty()) {
                 if (!place.isEmpty() && !chain.uses().isEmpty()) {
                     List<String> known = results(chain);
-                    findings.add(ask.place("of"), "nothing is found at \"" + place + "\"", "one of " + String.join(", ", known),
+                    findings.add(
+                            ask.place("of"),
+                            "nothing is found at \"" + place + "\"",
+                            "one of " + String.join(", ", known),
                             Nearest.to(place, known).map(n -> "write \"" + n + "\"").orElse(""));
                 }
                 ask.optionalText("tolerance");
@@ -148,9 +185,10 @@ public final class TemplateReader {
             }
             Scale si = askedIn(ask, "unit", slot.get(), UnitSystem.SI_SHOP);
             Scale us = askedIn(ask, "us", slot.get(), UnitSystem.US_SHOP);
-            Ask.Tolerance tolerance = ask.optionalText("tolerance")
-                    .map(text -> tolerance(text, slot.get(), ask.place("tolerance")))
-                    .orElse(Ask.Tolerance.USUAL);
+            Ask.Tolerance tolerance =
+                    ask.optionalText("tolerance")
+                            .map(text -> tolerance(text, slot.get(), ask.place("tolerance")))
+                            .orElse(Ask.Tolerance.USUAL);
             ask.noOthers();
             asks.add(new Ask(place, phrase, slot.get().quantity(), si, us, tolerance));
         }
@@ -164,27 +202,41 @@ public final class TemplateReader {
         }
         Optional<Scale> scale = Literal.scale(unit.get(), slot.quantity());
         if (scale.isEmpty()) {
-            findings.add(ask.place(key), "unknown unit \"" + unit.get() + "\"", Literal.expected(slot.quantity()), "");
+            findings.add(
+                    ask.place(key),
+                    "unknown unit \"" + unit.get() + "\"",
+                    Literal.expected(slot.quantity()),
+                    "");
         }
         return scale.orElse(SlotScale.of(slot, system));
     }
 
-    /** A share, an amount, or both joined by "or"; an amount is one of a difference: a kelvin, not a temperature. */
+    /**
+     * A share, an amount, or both joined by "or"; an amount is one of a difference: a kelvin, not a
+     * temperature.
+     */
     private Ask.Tolerance tolerance(String text, Slot slot, Place place) {
         double relative = 0;
         double absolute = 0;
-        Quantity amount = switch (slot.quantity()) {
-            case PRESSURE, GAUGE_PRESSURE -> Quantity.PRESSURE_DIFFERENCE;
-            case TEMPERATURE -> Quantity.TEMPERATURE_DIFFERENCE;
-            default -> slot.quantity();
-        };
+        Quantity amount =
+                switch (slot.quantity()) {
+                    case PRESSURE, GAUGE_PRESSURE -> Quantity.PRESSURE_DIFFERENCE;
+                    case TEMPERATURE -> Quantity.TEMPERATURE_DIFFERENCE;
+                    default -> slot.quantity();
+                };
         for (String part : text.split("\\s+or\\s+")) {
-            Optional<Double> share = part.endsWith("%") && slot.quantity() != Quantity.PERCENTAGE
-                    ? Literal.value(part, Quantity.PERCENTAGE, 0)
-                    : Optional.empty();
-            Optional<Double> fixed = share.isPresent() ? Optional.empty() : Literal.value(part, amount, 0);
+            Optional<Double> share =
+                    part.endsWith("%") && slot.quantity() != Quantity.PERCENTAGE
+                            ? Literal.value(part, Quantity.PERCENTAGE, 0)
+                            : Optional.empty();
+            Optional<Double> fixed =
+                    share.isPresent() ? Optional.empty() : Literal.value(part, amount, 0);
             if (share.isEmpty() && fixed.isEmpty()) {
-                findings.add(place, "\"" + part + "\" is no tolerance", "such as \"2 %\", \"1 K\" or \"2 % or 1 K\"", "");
+                findings.add(
+                        place,
+                        "\"" + part + "\" is no tolerance",
+                        "such as \"2 %\", \"1 K\" or \"2 % or 1 K\"",
+                        "");
             }
             relative = share.orElse(relative);
             absolute = fixed.orElse(absolute);
@@ -207,7 +259,10 @@ public final class TemplateReader {
             if (slip.isEmpty()) {
                 if (!slipId.isEmpty()) {
                     List<String> known = Arrays.stream(Slips.values()).map(Slips::id).toList();
-                    findings.add(fields.place("slip"), "unknown slip \"" + slipId + "\"", "one of " + String.join(", ", known),
+                    findings.add(
+                            fields.place("slip"),
+                            "unknown slip \"" + slipId + "\"",
+                            "one of " + String.join(", ", known),
                             Nearest.to(slipId, known).map(n -> "write \"" + n + "\"").orElse(""));
                 }
                 continue;
@@ -215,12 +270,24 @@ public final class TemplateReader {
             checkPlace(at, fields.place("at"), chain, givens);
             with.ifPresent(w -> checkPlace(w, fields.place("with"), chain, givens));
             if (slip.get().needsOther() && with.isEmpty()) {
-                findings.add(fields.place("slip"), slipId + " needs another value", "with: and the place of a value", "");
+                findings.add(
+                        fields.place("slip"),
+                        slipId + " needs another value",
+                        "with: and the place of a value",
+                        "");
             }
-            if (slip.get().needsWords() && (ifText.isEmpty() || checkText.isEmpty() || factor.isEmpty())) {
-                findings.add(fields.place("slip"), slipId + " needs your own words", "factor:, if: and check:", "");
+            if (slip.get().needsWords()
+                    && (ifText.isEmpty() || checkText.isEmpty() || factor.isEmpty())) {
+                findings.add(
+                        fields.place("slip"),
+                        slipId + " needs your own words",
+                        "factor:, if: and check:",
+                        "");
             }
-            double number = factor.filter(f -> f.matches(Literal.NUMBER)).map(Double::parseDouble).orElse(1.0);
+            double number =
+                    factor.filter(f -> f.matches(Literal.NUMBER))
+                            .map(Double::parseDouble)
+                            .orElse(1.0);
             mistakes.add(new Mistake(slip.get(), at, with, number, ifText, checkText, world));
         }
         return mistakes;
@@ -236,7 +303,10 @@ public final class TemplateReader {
                 use.relation().inputs().forEach(slot -> known.add(use.name() + "." + slot.name()));
             }
             known.addAll(results(chain));
-            findings.add(where, "nothing is found at \"" + place + "\"", "one of " + String.join(", ", known),
+            findings.add(
+                    where,
+                    "nothing is found at \"" + place + "\"",
+                    "one of " + String.join(", ", known),
                     Nearest.to(place, known).map(n -> "write \"" + n + "\"").orElse(""));
         }
     }
@@ -245,9 +315,18 @@ public final class TemplateReader {
     private static List<String> results(Chain chain) {
         List<String> known = new ArrayList<>();
         for (Chain.Use use : chain.uses()) {
-            use.solveFor().ifPresentOrElse(
-                    slot -> known.add(use.name() + "." + slot),
-                    () -> use.relation().outputs().forEach(slot -> known.add(use.name() + "." + slot.name())));
+            use.solveFor()
+                    .ifPresentOrElse(
+                            slot -> known.add(use.name() + "." + slot),
+                            () ->
+                                    use.relation()
+                                            .outputs()
+                                            .forEach(
+                                                    slot ->
+                                                            known.add(
+                                                                    use.name()
+                                                                            + "."
+                                                                            + slot.name())));
         }
         return known;
     }
@@ -271,14 +350,20 @@ public final class TemplateReader {
         }
         for (Given given : givens) {
             if (!body.prompt().contains("{{" + given.name() + "}}")) {
-                findings.add(file.inBody(1, 1), "the text never tells the given " + given.name(), "{{" + given.name() + "}} in the scenario", "");
+                findings.add(
+                        file.inBody(1, 1),
+                        "the text never tells the given " + given.name(),
+                        "{{" + given.name() + "}} in the scenario",
+                        "");
             }
         }
     }
 
     static String fingerprint(String text) {
         try {
-            byte[] hash = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+            byte[] hash =
+                    MessageDigest.getInstance("SHA-256")
+                            .digest(text.getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(hash, 0, 6);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
@@ -304,7 +389,12 @@ public final class TemplateReader {
                     sections.putIfAbsent(section, new StringBuilder());
                     hintsLine = section.equals("Hints") ? i + 1 : hintsLine;
                     if (!section.equals("Hints") && !section.equals("Why")) {
-                        file.findings().add(file.inBody(i + 1, 1), "unknown section \"" + section + "\"", "## Hints or ## Why", "");
+                        file.findings()
+                                .add(
+                                        file.inBody(i + 1, 1),
+                                        "unknown section \"" + section + "\"",
+                                        "## Hints or ## Why",
+                                        "");
                     }
                 } else {
                     sections.get(section).append(lines[i]).append('\n');
@@ -312,23 +402,31 @@ public final class TemplateReader {
             }
             splitHints();
             if (hints.size() != HINTS) {
-                file.findings().add(
-                        file.inBody(hintsLine, 1),
-                        hints.size() + " hints",
-                        "a section ## Hints with a numbered list of exactly three",
-                        "the fourth rung, the full working, is computed");
+                file.findings()
+                        .add(
+                                file.inBody(hintsLine, 1),
+                                hints.size() + " hints",
+                                "a section ## Hints with a numbered list of exactly three",
+                                "the fourth rung, the full working, is computed");
             }
             if (why().isEmpty()) {
-                file.findings().add(file.inBody(1, 1), "no reason why it matters", "a section ## Why", "");
+                file.findings()
+                        .add(file.inBody(1, 1), "no reason why it matters", "a section ## Why", "");
             }
             if (prompt().isEmpty()) {
-                file.findings().add(file.inBody(1, 1), "no scenario", "the text of the problem under the front matter", "");
+                file.findings()
+                        .add(
+                                file.inBody(1, 1),
+                                "no scenario",
+                                "the text of the problem under the front matter",
+                                "");
             }
         }
 
         private void splitHints() {
             StringBuilder hint = null;
-            for (String line : sections.getOrDefault("Hints", new StringBuilder()).toString().split("\n")) {
+            for (String line :
+                    sections.getOrDefault("Hints", new StringBuilder()).toString().split("\n")) {
                 Matcher item = ITEM.matcher(line);
                 if (item.matches()) {
                     addHint(hint);

@@ -128,8 +128,8 @@ public final class Relation {
     }
 
     /**
-     * The same relation for readings of a known quantity: what was {@link Quantity#AS_MEASURED} becomes it, so that
-     * a mean of powers is a power.
+     * The same relation for readings of a known quantity: what was {@link Quantity#AS_MEASURED}
+     * becomes it, so that a mean of powers is a power.
      */
     public Relation measuring(Quantity quantity) {
         Draft draft = new Draft(id, title, topic).says(says).tex(tex);

@@ -166,7 +166,9 @@ public final class Slot {
         return d.build();
     }
 
-    /** The slot for readings of a known quantity; itself if it does not hold readings as measured. */
+    /**
+     * The slot for readings of a known quantity; itself if it does not hold readings as measured.
+     */
     Slot measuring(Quantity known) {
         if (quantity != Quantity.AS_MEASURED) {
             return this;

@@ -46,8 +46,8 @@ public final class Solver {
     }
 
     /**
-     * As {@link #solveFor(Relation, String, String, double, Values)}, but the other inputs may lie outside their
-     * ranges if {@code guarded} is false: what a mistaken person would find.
+     * As {@link #solveFor(Relation, String, String, double, Values)}, but the other inputs may lie
+     * outside their ranges if {@code guarded} is false: what a mistaken person would find.
      */
     static double solveFor(
             Relation relation,

@@ -484,8 +484,9 @@ public final class Units {
     }
 
     /**
-     * What a value in this unit most likely measures: the first quantity of the first dimension that has the
-     * spelling. A pressure without a mark is taken as a difference, which has no zero to get wrong.
+     * What a value in this unit most likely measures: the first quantity of the first dimension
+     * that has the spelling. A pressure without a mark is taken as a difference, which has no zero
+     * to get wrong.
      *
      * @param spelling a unit, for pressures with or without {@code gauge} or {@code abs} after it
      */

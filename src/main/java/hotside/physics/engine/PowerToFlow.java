@@ -87,6 +87,17 @@ public final class PowerToFlow {
         return airFlow * (1 + 1 / airFuelRatio);
     }
 
+    /**
+     * Air that went into an exhaust flow; the inverse of {@link #exhaustFlow}.
+     *
+     * @param exhaustFlow kg/s
+     * @param airFuelRatio by mass, above 0
+     * @return air flow, kg/s
+     */
+    public static double airFlowOf(double exhaustFlow, double airFuelRatio) {
+        return exhaustFlow / (1 + 1 / airFuelRatio);
+    }
+
     private static void work(Working w) {
         double ratio = w.in("airFuelRatio");
         double fuel =

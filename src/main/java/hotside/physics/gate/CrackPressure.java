@@ -4,7 +4,6 @@ package hotside.physics.gate;
 import hotside.relation.Relation;
 import hotside.relation.RelationException;
 import hotside.relation.Working;
-import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 
 /**
@@ -80,29 +79,15 @@ public final class CrackPressure {
             double turbineInletSlope,
             double downstream,
             double signalShare) {
-        double exhaust = ValveForce.of(seatDiameter, turbineInletAtZeroBoost, downstream);
-        double boostArea =
-                GateBalance.boostArea(
-                        signalShare, diaphragmDiameter, turbineInletSlope, seatDiameter);
-        double left = preload - exhaust;
-        if (left <= 0) {
-            throw new RelationException(
-                    "preload",
-                    ID
-                            + ": the valve is open before there is any boost: the exhaust pushes with "
-                            + Numbers.significant(exhaust, 4)
-                            + " N at zero boost, the preload holds "
-                            + Numbers.significant(preload, 4)
-                            + " N; expected a preload above that push (or a smaller seat)");
-        }
-        if (!(boostArea > 0)) {
-            throw new RelationException(
-                    "signalShare",
-                    ID
-                            + ": the forces never balance: neither the signal nor turbine inlet pressure grows"
-                            + " with boost; expected signalShare or turbineInletSlope above 0");
-        }
-        return left / boostArea;
+        return GateBalance.boost(
+                ID,
+                preload,
+                diaphragmDiameter,
+                seatDiameter,
+                turbineInletAtZeroBoost,
+                turbineInletSlope,
+                downstream,
+                signalShare);
     }
 
     private static void work(Working w) {

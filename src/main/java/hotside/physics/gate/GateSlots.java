@@ -3,6 +3,7 @@ package hotside.physics.gate;
 
 import hotside.relation.Slot;
 import hotside.unit.Quantity;
+import hotside.unit.Units;
 
 /** The slots that several gate relations share, so that a name means the same thing everywhere. */
 final class GateSlots {
@@ -111,5 +112,53 @@ final class GateSlots {
                         "turbine inlet pressure rises by about 0.5 to 3 times the boost; a straight line is"
                                 + " good near the boost it was taken at")
                 .typical(1.0);
+    }
+
+    static Slot boost() {
+        return Slot.number("boost", "b", Quantity.GAUGE_PRESSURE, "boost at the signal source")
+                .range(-100e3, 1e6)
+                .usual(0, 300e3, "boost runs from nothing to about 300 kPa gauge")
+                .typical(66e3);
+    }
+
+    static Slot maxLift() {
+        return Slot.number("maxLift", "x_m", Quantity.LENGTH, "lift at the far stop")
+                .above(0, 0.1)
+                .usual(0.002, 0.025, "gate valves lift by about 2 to 25 mm at most")
+                .typical(0.0115);
+    }
+
+    static Slot dischargeCoefficient() {
+        return Slot.number(
+                        "dischargeCoefficient",
+                        "C_d",
+                        Quantity.RATIO,
+                        "flow over what the area would pass without loss")
+                .above(0, 1)
+                .usual(0.5, 1, "gate valves have a discharge coefficient of about 0.5 to 0.9")
+                .typical(0.75);
+    }
+
+    static Slot temperature() {
+        return Slot.number("temperature", "T", Quantity.TEMPERATURE, "temperature before the valve")
+                .range(250, 2000)
+                .usual(500, 1350, "exhaust before a turbine runs from about 500 to 1350 K")
+                .typical(1150);
+    }
+
+    static Slot targetBoost() {
+        return Slot.number(
+                        "targetBoost", "b^*", Quantity.GAUGE_PRESSURE, "boost that is to be held")
+                .above(0, 1e6)
+                .usual(5e3, 300e3, "targets run from 5 to about 300 kPa gauge")
+                .typical(66e3);
+    }
+
+    static Slot ambientPressure() {
+        return Slot.number(
+                        "ambientPressure", "p_a", Quantity.PRESSURE, "pressure of the air around")
+                .range(30e3, 150e3)
+                .usual(60e3, 110e3, "the air around is between 60 kPa, on a high pass, and 110 kPa")
+                .orElse(Units.STANDARD_ATMOSPHERE);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.physics.gate;
 
+import hotside.physics.turbine.ExhaustSlots;
 import hotside.relation.Working;
 import hotside.unit.Quantity;
 
@@ -32,8 +33,8 @@ final class GateSteps {
     }
 
     /** Writes {@code boostArea}, after {@link #areas}. */
-    static void boostArea(Working w) {
-        w.step(
+    static double boostArea(Working w) {
+        return w.step(
                 "boostArea",
                 "A_b",
                 Quantity.AREA,
@@ -44,5 +45,16 @@ final class GateSteps {
                         w.in("turbineInletSlope"),
                         w.in("seatDiameter")),
                 "Boost opens twice: by its share on the diaphragm, and by the exhaust pressure that comes with it.");
+    }
+
+    /** Writes {@code gasConstant} from {@code cp} and {@code gamma}. */
+    static double gasConstant(Working w) {
+        return w.step(
+                "gasConstant",
+                "R",
+                Quantity.SPECIFIC_HEAT,
+                "@cp\\,\\frac{@gamma - 1}{@gamma}",
+                ExhaustSlots.gasConstant(w.in("gamma"), w.in("cp")),
+                "The gas constant that belongs to the two.");
     }
 }

@@ -105,7 +105,7 @@ class CrackPressureTest {
         assertEquals("preload", e.slot());
         assertEquals(
                 "crack-pressure: the valve is open before there is any boost: the exhaust pushes with"
-                        + " 282.7 N at zero boost, the preload holds 260.0 N; expected a preload above that"
+                        + " 282.7 N at zero boost, the spring holds 260.0 N; expected a preload above that"
                         + " push (or a smaller seat)",
                 e.getMessage());
     }
