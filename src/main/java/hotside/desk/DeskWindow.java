@@ -245,8 +245,8 @@ final class DeskWindow {
         }
 
         @Override
-        public void point(String part, double along) {
-            place.point(part, along);
+        public void point(String part, double across) {
+            place.point(part, across);
         }
 
         @Override
@@ -275,6 +275,11 @@ final class DeskWindow {
         @Override
         public void focus(String id) {
             view.focus(id);
+        }
+
+        @Override
+        public void cursor(String id, double at) {
+            view.cursor(id, at);
         }
     }
 }

@@ -14,6 +14,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The lessons by strand, each with how far its problems are worked. */
@@ -82,6 +83,8 @@ final class Outline {
         ToggleButton button = new ToggleButton();
         button.setGraphic(new VBox(title, state));
         button.setMaxWidth(Double.MAX_VALUE);
+        button.setMinHeight(Region.USE_PREF_SIZE);
+        button.setMaxHeight(Region.USE_PREF_SIZE);
         button.getStyleClass().add("lesson-row");
         button.setId("lesson-" + lesson.id().replace('/', '-'));
         button.setAccessibleText(lesson.title());

@@ -121,8 +121,20 @@ public final class CalculatorCard {
     public String curve(CalculatorState state) {
         return state.over()
                 .map(slot -> RelationCurve.chart(state, slot))
-                .map(data -> Chart.svg(data) + ChartTable.html(data))
+                .map(data -> LivingChart.frame(state.id(), data) + ChartTable.html(data))
                 .orElse("");
+    }
+
+    /**
+     * The value of the curve's input under a pointer, rounded to what a person would type; SI.
+     *
+     * @param across 0 at the left edge of the chart to 1 at its right edge
+     */
+    public static double pointed(CalculatorState state, Slot over, double across) {
+        double shown = new ChartCursor(RelationCurve.chart(state, over)).axisAt(across);
+        double si = scale(state, over).toSi(shown, over.quantity(), state.ambient());
+        double within = Math.max(over.usualMin(), Math.min(over.usualMax(), si));
+        return rounded(state, over, within);
     }
 
     /** The working, if it is shown. */
@@ -179,6 +191,10 @@ public final class CalculatorCard {
     /** The value for a slider's place, rounded to what a person would type; SI. */
     public static double sliderValue(CalculatorState state, Slot slot, double place) {
         double si = slot.usualMin() + (slot.usualMax() - slot.usualMin()) * place / SLIDER_STEPS;
+        return rounded(state, slot, si);
+    }
+
+    private static double rounded(CalculatorState state, Slot slot, double si) {
         Scale scale = scale(state, slot);
         double shown = Numbers.rounded(scale.fromSi(si, slot.quantity(), state.ambient()), 3);
         double back = scale.toSi(shown, slot.quantity(), state.ambient());

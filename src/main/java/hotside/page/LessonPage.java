@@ -12,6 +12,15 @@ import java.util.function.Function;
 
 /** Draws a lesson. */
 public final class LessonPage {
+    /** The living cards of a page, whose state the caller holds. */
+    public interface Cards {
+        /** The card's id in the page. */
+        String id(Part part);
+
+        /** A calculator or a problem. */
+        String html(Part part);
+    }
+
     private final Maths maths;
     private final MarkdownHtml markdown;
 
@@ -25,14 +34,14 @@ public final class LessonPage {
      *
      * @param lesson the lesson
      * @param system the shop whose units it speaks
-     * @param living draws calculators and problems, whose state the caller holds
+     * @param cards draws calculators and problems, and names figures
      * @param before the lesson before it, if any
      * @param after the lesson after it, if any
      */
     public String html(
             Lesson lesson,
             UnitSystem system,
-            Function<Part, String> living,
+            Cards cards,
             Optional<Lesson> before,
             Optional<Lesson> after) {
         Computed computed = new Computed(lesson, system);
@@ -57,7 +66,7 @@ public final class LessonPage {
                 markdown.html(
                         lesson.body(),
                         values,
-                        part -> part(lesson, part, system, computed, values, living)));
+                        part -> part(lesson, part, system, computed, values, cards)));
         if (!lesson.sources().isEmpty()) {
             out.append("<footer class=\"sources\">")
                     .append(Html.element("h2", "", Words.of("lesson.sources")))
@@ -68,13 +77,18 @@ public final class LessonPage {
         return out.append(neighbours(before, after)).append("</article>").toString();
     }
 
+    /** What a lesson's figure shows. */
+    public static ChartData figure(Lesson lesson, Part.ChartFigure figure, UnitSystem system) {
+        return RelationCurve.chart(figure, system, new Computed(lesson, system).ambient());
+    }
+
     private String part(
             Lesson lesson,
             Part part,
             UnitSystem system,
             Computed computed,
             Function<String, String> values,
-            Function<Part, String> living) {
+            Cards cards) {
         if (part instanceof Part.Aside aside) {
             String css = aside.caution() ? "caution" : "note";
             return "<aside class=\""
@@ -88,14 +102,9 @@ public final class LessonPage {
             return worked(lesson, worked, system, computed, values);
         }
         if (part instanceof Part.ChartFigure figure) {
-            ChartData data = RelationCurve.chart(figure, system, computed.ambient());
-            return "<figure class=\"chart\">"
-                    + Chart.svg(data)
-                    + Html.element("figcaption", "", figure.title())
-                    + ChartTable.html(data)
-                    + "</figure>";
+            return LivingChart.figure(cards.id(part), figure(lesson, figure, system));
         }
-        return living.apply(part);
+        return cards.html(part);
     }
 
     private String worked(
