@@ -183,16 +183,7 @@ public final class GainSplitRegression {
     }
 
     private static void check(double[] power, String parts) {
-        if (parts.length() != power.length) {
-            throw Samples.refuse(
-                    ID,
-                    "parts",
-                    "has "
-                            + parts.length()
-                            + " letters for "
-                            + power.length
-                            + " pulls; write one letter each");
-        }
+        RunOrder.oneLetterEach(ID, "parts", parts, "pulls", power);
         if (parts.indexOf('A') < 0 || parts.indexOf('B') < 0) {
             throw Samples.refuse(
                     ID, "parts", "must hold both A and B; with one of them there is no comparison");
