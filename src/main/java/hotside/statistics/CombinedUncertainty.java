@@ -169,7 +169,7 @@ public final class CombinedUncertainty {
                 "From the table of Student's t for that number.");
         w.out(
                 "expanded",
-                "@factor\\,@combined",
+                "@factor \\cdot @combined",
                 sum.expanded(confidence),
                 "The interval reaches so far to either side.");
     }

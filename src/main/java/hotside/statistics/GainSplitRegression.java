@@ -254,7 +254,7 @@ public final class GainSplitRegression {
                 "What moved along with the part.");
         w.out(
                 "boostPart",
-                "@worth\\,@boostChange",
+                "@worth \\cdot @boostChange",
                 result.boostPart(),
                 "What that change of boost is worth.");
     }
@@ -264,7 +264,7 @@ public final class GainSplitRegression {
         double half =
                 w.out(
                         of + "HalfWidth",
-                        "@t\\,@" + of + "StandardError",
+                        "@t \\cdot @" + of + "StandardError",
                         t * e.standardError(),
                         "So far to either side.");
         w.out(of + "Low", "@" + of + " - @" + of + "HalfWidth", e.value() - half, "Lower end.");

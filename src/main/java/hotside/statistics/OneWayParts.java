@@ -322,7 +322,7 @@ public final class OneWayParts {
         double half =
                 w.out(
                         "halfWidth",
-                        "\\frac{@range}{\\sqrt 2}\\,@sd\\,\\sqrt{\\frac{1}{@nA} + \\frac{1}{@nB}}",
+                        "\\frac{@range}{\\sqrt 2} \\cdot @sd \\cdot \\sqrt{\\frac{1}{@nA} + \\frac{1}{@nB}}",
                         q * pair.error,
                         "Wide enough for every pair at once.");
         w.out("low", "@difference - @halfWidth", pair.difference - half, "Lower end.");
