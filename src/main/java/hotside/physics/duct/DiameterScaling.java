@@ -12,10 +12,11 @@ import hotside.unit.Units;
  * What another bore does to a known drop.
  *
  * <p>Source: Darcy and Weisbach with one friction factor: the drop goes with the square of the flow
- * and the inverse fifth power of the bore. Bends and the speed that the gas gathers follow the
- * fourth power, and a wider pipe has a slightly lower friction factor of its own; in a downpipe
- * with bends the true power lies between 4 and 5. Gas that swells on its way pulls the other way:
- * the larger of two drops is larger than the law says by about 4 % for each 10 kPa.
+ * and the inverse fifth power of the bore. Three things pull at that power. Bends follow the
+ * fourth, so a downpipe with bends of 0.6 has about 4.5. A wider pipe has another friction factor:
+ * a straight one has about 4.85. Gas that swells and speeds up on its way adds to the larger drop:
+ * 2 to 8 % for each 10 kPa of it when the bore changes by one size ({@link DuctFlow} has all
+ * three).
  */
 public final class DiameterScaling {
     public static final Relation RELATION =
@@ -104,9 +105,8 @@ public final class DiameterScaling {
                 () ->
                         "a drop of "
                                 + Numbers.significant(larger / 1000, 3)
-                                + " kPa is more than a tenth of the ambient pressure: the gas swells on its way, and"
-                                + " the larger drop is about "
-                                + Numbers.significant(Math.min(99, larger / 10e3 * 4), 2)
-                                + " % larger against the smaller one than this law says");
+                                + " kPa is more than a tenth of the ambient pressure: the gas swells and speeds up on"
+                                + " its way, and against the smaller drop the larger one grows by a further 2 to 8 %"
+                                + " for each 10 kPa; use duct-flow");
     }
 }
