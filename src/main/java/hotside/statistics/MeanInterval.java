@@ -6,7 +6,6 @@ import hotside.relation.Slot;
 import hotside.relation.Working;
 import hotside.unit.Quantity;
 import java.util.List;
-import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.StatUtils;
 
 /**
@@ -30,15 +29,7 @@ public final class MeanInterval {
                                             Quantity.AS_MEASURED,
                                             "the readings, two at least")
                                     .typical(List.of(248.1, 247.2, 249.0, 248.4)))
-                    .input(
-                            Slot.number(
-                                            "confidence",
-                                            "c",
-                                            Quantity.PERCENTAGE,
-                                            "confidence of the interval")
-                                    .between(0, 1)
-                                    .usual(0.5, 0.999, "confidence is usually 90, 95 or 99 %")
-                                    .orElse(0.95))
+                    .input(Confidence.slot())
                     .output("mean", "\\bar x", Quantity.AS_MEASURED, "mean of the readings")
                     .output("sd", "s", Quantity.AS_MEASURED, "standard deviation of one reading")
                     .output(
@@ -60,17 +51,6 @@ public final class MeanInterval {
                     .by(MeanInterval::work);
 
     private MeanInterval() {}
-
-    /**
-     * Two-sided quantile of Student's t.
-     *
-     * @param confidence between 0 and 1
-     * @param degreesOfFreedom above 0, need not be whole
-     */
-    public static double tQuantile(double confidence, double degreesOfFreedom) {
-        return new TDistribution(null, degreesOfFreedom)
-                .inverseCumulativeProbability((1 + confidence) / 2);
-    }
 
     private static void work(Working w) {
         double[] x = w.readings("sample");
@@ -107,7 +87,7 @@ public final class MeanInterval {
                         "t",
                         Quantity.RATIO,
                         "",
-                        tQuantile(confidence, x.length - 1),
+                        Confidence.student(confidence, x.length - 1),
                         "From the table of Student's t for n − 1 degrees of freedom.");
         double half =
                 w.out("halfWidth", "@t\\,@standardError", t * error, "So far to either side.");

@@ -6,7 +6,10 @@ import java.util.List;
 
 /** The one list of statistical relations, in teaching order. */
 public final class StatisticsRelations {
-    public static final List<Relation> ALL = List.of(MeanInterval.RELATION);
+    public static final List<Relation> ALL =
+            List.of(
+                    // Test design
+                    MeanInterval.RELATION, GainSplit.RELATION);
 
     private StatisticsRelations() {}
 }

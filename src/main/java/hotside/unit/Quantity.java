@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.unit;
 
+import java.util.Locale;
+
 /**
  * What a number in the tutor is a measure of. It fixes the SI unit in which the core counts, and
  * the units in which each shop reads it.
@@ -64,6 +66,18 @@ public enum Quantity {
         this.si = si;
         this.siShop = siShop;
         this.usShop = usShop;
+    }
+
+    /** What it is called in a sentence, such as {@code gauge pressure}. */
+    public String words() {
+        return switch (this) {
+            case PRESSURE -> "absolute pressure";
+            case RATIO -> "pure number";
+            case COUNT -> "whole number";
+            case FLAG -> "yes or no";
+            case AS_MEASURED -> "reading";
+            default -> name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        };
     }
 
     public Dimension dimension() {

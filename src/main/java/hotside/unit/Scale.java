@@ -9,6 +9,21 @@ package hotside.unit;
  */
 public record Scale(Unit unit, Reference reference) {
 
+    /**
+     * The scale that a label such as {@code kPa gauge} or {@code mm} names; without a mark, a
+     * pressure counts from the quantity's own zero.
+     *
+     * @throws IllegalArgumentException if the label names no unit of the quantity; the message
+     *     lists those that would do
+     */
+    public static Scale of(Quantity quantity, String label) {
+        Expected bare = Expected.of(quantity, (Scale) null);
+        UnitReader reader = new UnitReader(bare);
+        String tidy = Spelling.tidy(label);
+        return reader.scale(tidy)
+                .orElseThrow(() -> new IllegalArgumentException(reader.complaint(tidy)));
+    }
+
     /** As printed beside a number; empty for a pure number. */
     public String label() {
         String symbol = unit.symbol().equals("1") ? "" : unit.symbol();

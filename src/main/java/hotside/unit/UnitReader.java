@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.unit;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Reads the unit after a number, with the mark that says what a pressure is counted from. */
+final class UnitReader {
+    private static final Pattern MARK =
+            Pattern.compile(
+                    "(?<unit>.*?)[ ,(-]*(?:(?<gauge>gauge|gage|ga|g)|(?<absolute>absolute|abs|a)|(?<difference>diff|d))[.)]*",
+                    Pattern.CASE_INSENSITIVE);
+    private static final Pattern WORD =
+            Pattern.compile("(gauge|gage|absolute|abs)\\.?", Pattern.CASE_INSENSITIVE);
+    private static final Pattern VACUUM =
+            Pattern.compile(".*(?:vac|vacuum|hgv)\\.?", Pattern.CASE_INSENSITIVE);
+    private static final double NEAR = 0.34;
+
+    private final Expected expected;
+    private final Quantity quantity;
+
+    UnitReader(Expected expected) {
+        this.expected = expected;
+        this.quantity = expected.quantity();
+    }
+
+    /** The scale that a number with this after it is on; empty if that is no unit for it. */
+    Optional<Scale> scale(String spelling) {
+        if (spelling.isEmpty()) {
+            return Optional.ofNullable(expected.scale()).or(this::pureNumber);
+        }
+        Optional<Scale> plain =
+                Units.find(quantity.dimension(), spelling)
+                        .map(unit -> new Scale(unit, expected.unmarked()));
+        return plain.isPresent() || quantity.dimension() != Dimension.PRESSURE
+                ? plain
+                : marked(spelling);
+    }
+
+    private Optional<Scale> pureNumber() {
+        boolean unitless = quantity.si().symbol().equals("1") && quantity != Quantity.PERCENTAGE;
+        return unitless ? Optional.of(quantity.siScale()) : Optional.empty();
+    }
+
+    private Optional<Scale> marked(String spelling) {
+        Matcher mark = MARK.matcher(spelling);
+        if (!mark.matches()) {
+            return Optional.empty();
+        }
+        boolean difference = quantity == Quantity.PRESSURE_DIFFERENCE;
+        if (mark.group("difference") != null && !difference) {
+            return Optional.empty();
+        }
+        Reference reference =
+                difference
+                        ? Reference.NONE
+                        : mark.group("gauge") != null ? Reference.GAUGE : Reference.ABSOLUTE;
+        Optional<Unit> unit =
+                WORD.matcher(spelling).matches()
+                        ? Optional.ofNullable(expected.scale()).map(Scale::unit)
+                        : Units.find(Dimension.PRESSURE, mark.group("unit"));
+        return unit.map(u -> new Scale(u, reference));
+    }
+
+    /** Why no unit was found after this number; whole sentences. */
+    String complaint(NumberText number, String line) {
+        String spelling = number.rest();
+        if (spelling.isEmpty()) {
+            return Spelling.quote(line)
+                    + " has no unit. Type the unit after the number, such as "
+                    + expected.example()
+                    + ".";
+        }
+        if (startsANumber(spelling)) {
+            return Spelling.quote(line) + " holds more than one number. " + expected.sentence();
+        }
+        if (quantity.dimension() == Dimension.PRESSURE && VACUUM.matcher(spelling).matches()) {
+            return "Type a vacuum as a negative gauge pressure, such as −"
+                    + expected.habit().write("12.5")
+                    + " inHg gauge.";
+        }
+        return tooMuch(number).orElseGet(() -> complaint(spelling));
+    }
+
+    /** Why this is no unit of the quantity, and which are; whole sentences. */
+    String complaint(String spelling) {
+        return otherDimension(spelling).orElseGet(() -> unknown(spelling));
+    }
+
+    private static boolean startsANumber(String spelling) {
+        return NumberText.read(spelling).isPresent();
+    }
+
+    private Optional<String> tooMuch(NumberText number) {
+        String spelling = number.rest();
+        for (int end = spelling.lastIndexOf(' ');
+                end > 0;
+                end = spelling.lastIndexOf(' ', end - 1)) {
+            String unit = Spelling.tidy(spelling.substring(0, end));
+            if (scale(unit).isPresent()) {
+                return Optional.of(
+                        Spelling.quote(number.typed() + " " + unit)
+                                + " was understood, but not "
+                                + Spelling.quote(spelling.substring(end + 1))
+                                + " after it. Leave that out.");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<String> otherDimension(String spelling) {
+        List<Dimension> measured =
+                Arrays.stream(Dimension.values())
+                        .filter(d -> d != Dimension.NONE && Units.find(d, spelling).isPresent())
+                        .toList();
+        if (measured.isEmpty()) {
+            return Optional.empty();
+        }
+        String words = measured.stream().map(UnitReader::words).collect(Collectors.joining(" or "));
+        return Optional.of(
+                Spelling.quote(spelling) + " is a unit of " + words + ". " + candidates());
+    }
+
+    private String unknown(String spelling) {
+        String near = nearest(spelling).map(u -> "; did you mean " + u + "?").orElse(".");
+        return "The unit " + Spelling.quote(spelling) + " is not known" + near + " " + candidates();
+    }
+
+    private String candidates() {
+        List<String> symbols =
+                Units.of(quantity.dimension()).stream()
+                        .map(Unit::symbol)
+                        .filter(symbol -> !symbol.equals("1"))
+                        .toList();
+        String expectation = Expected.article(quantity.words()) + " was expected";
+        String sentence = Character.toUpperCase(expectation.charAt(0)) + expectation.substring(1);
+        return symbols.isEmpty()
+                ? sentence + ", without a unit."
+                : sentence + ", in " + listed(symbols) + ".";
+    }
+
+    private Optional<String> nearest(String spelling) {
+        String wanted = spelling.toLowerCase(Locale.ROOT);
+        record Near(String symbol, int distance) {}
+        return Units.of(quantity.dimension()).stream()
+                .flatMap(
+                        unit ->
+                                Stream.concat(Stream.of(unit.symbol()), unit.aliases().stream())
+                                        .map(s -> new Near(unit.symbol(), distance(wanted, s))))
+                .min(Comparator.comparingInt(Near::distance))
+                .filter(near -> near.distance() <= Math.max(1, NEAR * wanted.length()))
+                .filter(near -> !near.symbol().equals("1"))
+                .map(Near::symbol);
+    }
+
+    private static int distance(String wanted, String spelling) {
+        return Spelling.distance(wanted, spelling.toLowerCase(Locale.ROOT));
+    }
+
+    static String words(Dimension dimension) {
+        return dimension.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    private static String listed(List<String> symbols) {
+        int last = symbols.size() - 1;
+        return last == 0
+                ? symbols.get(0)
+                : String.join(", ", symbols.subList(0, last)) + " or " + symbols.get(last);
+    }
+}
