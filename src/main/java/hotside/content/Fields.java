@@ -110,7 +110,9 @@ public final class Fields {
 
     /** A whole number in a range, ends included; required. The least after a finding. */
     public int whole(String key, int min, int max) {
-        return need(key, Want.WHOLE).map(node -> whole(key, node, min, max, min)).orElse(min);
+        return need(key, Want.whole(min, max))
+                .map(node -> whole(key, node, min, max, min))
+                .orElse(min);
     }
 
     /** A whole number in a range, or another if the key is not there or wrong. */
@@ -252,8 +254,7 @@ public final class Fields {
     }
 
     private int whole(String key, Node node, int min, int max, int otherwise) {
-        String range = "a whole number from " + min + " to " + max;
-        Want want = new Want(range, Integer.toString(min));
+        Want want = Want.whole(min, max);
         Optional<String> text = scalar(key, node, want).map(s -> Want.digits(s.text()));
         if (text.isEmpty()) {
             return otherwise;

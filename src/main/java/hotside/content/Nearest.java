@@ -19,18 +19,27 @@ public final class Nearest {
     private Nearest() {}
 
     /**
-     * The candidate probably meant: at most one slip for every three letters, one at least. The
-     * first of equals.
+     * The candidate probably meant: at most one slip for every three letters, one at least, and
+     * never all letters wrong; else one that the word begins, if it has three letters. The first of
+     * equals.
      */
     public static Optional<String> to(String word, Collection<String> candidates) {
         if (word.isEmpty() || word.length() > LONGEST_WORD) {
             return Optional.empty();
         }
-        int allowed = Math.max(1, word.length() / LETTERS_PER_SLIP);
+        int allowed = Math.min(word.length() - 1, Math.max(1, word.length() / LETTERS_PER_SLIP));
+        Optional<String> misspelt =
+                candidates.stream()
+                        .filter(c -> Math.abs(c.length() - word.length()) <= allowed)
+                        .min(Comparator.comparingInt(c -> distance(word, c)))
+                        .filter(c -> distance(word, c) <= allowed);
+        return misspelt.or(() -> begunBy(word, candidates));
+    }
+
+    private static Optional<String> begunBy(String word, Collection<String> candidates) {
         return candidates.stream()
-                .filter(candidate -> Math.abs(candidate.length() - word.length()) <= allowed)
-                .min(Comparator.comparingInt(candidate -> distance(word, candidate)))
-                .filter(candidate -> distance(word, candidate) <= allowed);
+                .filter(c -> word.length() >= LETTERS_PER_SLIP && start(c).startsWith(start(word)))
+                .findFirst();
     }
 
     /** All candidates, the nearest spelling first, equals in the order given. */

@@ -12,7 +12,6 @@ import java.util.regex.Pattern;
  */
 record Want(String said, String sample) {
     static final Want TEXT = new Want("text", "some text");
-    static final Want WHOLE = new Want("a whole number", "1");
     static final Want NUMBER = new Want("a number without a unit", "1.5");
     static final Want LIST = new Want("a list", "[first, second]");
     static final Want WORDS = new Want("a word or a list of words", "[first, second]");
@@ -24,7 +23,11 @@ record Want(String said, String sample) {
             Pattern.compile("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d{1,3})?");
     private static final Pattern WITH_COMMA = Pattern.compile("[-+]?\\d+,\\d+");
     private static final Pattern WITH_MORE =
-            Pattern.compile("([-+]?\\d+(\\.\\d+)?)\\s*[^\\d\\s.,eE].*");
+            Pattern.compile("([-+]?\\d+(\\.\\d+)?)\\s*[^\\d\\s.,eExX].*");
+
+    static Want whole(int min, int max) {
+        return new Want("a whole number from " + min + " to " + max, Integer.toString(min));
+    }
 
     /** How a key with such a value is written. */
     String example(String key) {

@@ -11,8 +11,9 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
  * What goes wrong with YAML, said to somebody who writes lessons. The parser's own sentences are
  * recognised by a part of them; one that is not known is passed on as it is.
  *
- * @param sign what the parser says
+ * @param sign a part of what the parser says, "context|problem"
  * @param atContext whether the place meant is where the parser started on the part it gave up in
+ * @param what says {@code {}} where the place that the parser gave up at is to stand
  */
 record YamlFault(String sign, boolean atContext, String what, String expected, String mend) {
     private static final String QUOTE = "put the value in single quotes: '…'";
@@ -75,13 +76,13 @@ record YamlFault(String sign, boolean atContext, String what, String expected, S
         new YamlFault(
                 "flow sequence",
                 true,
-                "the list that opens here goes wrong",
+                "the list that opens here goes wrong at {}",
                 "[first, second]",
                 "close it with \"]\", with commas between; quote items that hold \", \" or \": \""),
         new YamlFault(
                 "flow mapping",
                 true,
-                "the map that opens here goes wrong",
+                "the map that opens here goes wrong at {}",
                 "{key: value, other: value}",
                 "close it with \"}\", with commas between; put text that begins with \"{\" in single"
                         + " quotes"),
@@ -96,6 +97,12 @@ record YamlFault(String sign, boolean atContext, String what, String expected, S
         ANCHOR,
         TAG,
         ESCAPE,
+        new YamlFault(
+                "leading empty lines contain more spaces",
+                false,
+                "lines below \"|\" or \">\" begin further left than the first of them",
+                "all of the text indented by as much or more",
+                "set the indentation right"),
         new YamlFault(
                 "block scalar",
                 false,
@@ -120,6 +127,12 @@ record YamlFault(String sign, boolean atContext, String what, String expected, S
                 "this line stands in no column that a line above it began",
                 "the keys of one map in one column, the dashes of one list in one column",
                 "set the indentation right"),
+        new YamlFault(
+                "expected '<document start>', but found '<stream end>'",
+                false,
+                "a line above begins with \"%\", which speaks to the reader of the file",
+                "\"key: value\"",
+                "delete that line"),
         new YamlFault(
                 "expected '<document start>'",
                 false,
@@ -151,11 +164,11 @@ record YamlFault(String sign, boolean atContext, String what, String expected, S
         }
         YamlFault fault = recognise(marked);
         Optional<Mark> context = marked.getContextMark();
-        Place place =
-                places.apply(
-                        fault.atContext && context.isPresent() ? context : marked.getProblemMark());
+        Place gaveUp = places.apply(marked.getProblemMark());
+        Place place = fault.atContext && context.isPresent() ? places.apply(context) : gaveUp;
         if (!findings.onLine(place.line())) {
-            fault.report(findings, place);
+            String what = fault.what.replace("{}", gaveUp.toString());
+            findings.add(place, what, fault.expected, fault.mend);
         }
     }
 
@@ -175,6 +188,10 @@ record YamlFault(String sign, boolean atContext, String what, String expected, S
 
     private static YamlFault unknown(String said) {
         return new YamlFault(
-                "", false, "not readable as YAML: " + said, "\"key: value\" lines", QUOTE);
+                "",
+                false,
+                "not readable as YAML: " + said,
+                "\"key: value\" lines",
+                "look at this line; signs such as : # { [ * & ! go in single quotes");
     }
 }

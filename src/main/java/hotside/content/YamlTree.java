@@ -53,8 +53,10 @@ final class YamlTree {
         this.events = new Parse(settings(yaml)).parseString(yaml).iterator();
     }
 
+    /** One buffer for all: with small ones the parser's time grows with the square of a value's. */
     private static LoadSettings settings(String yaml) {
-        return LoadSettings.builder().setCodePointLimit(yaml.length() + 1).build();
+        int all = yaml.length() + 1;
+        return LoadSettings.builder().setCodePointLimit(all).setBufferSize(all).build();
     }
 
     /**
@@ -165,13 +167,19 @@ final class YamlTree {
                 && scalar.text().length() <= LONGEST_KEY) {
             return true;
         }
-        findings.add(
-                key,
-                key instanceof ScalarNode scalar && !scalar.text().isBlank()
-                        ? "a key of " + scalar.text().length() + " characters"
-                        : "a key that is " + (key instanceof ScalarNode ? "empty" : key.kind()),
-                "a word before the colon",
-                "name the key, or put text that begins with \"{\" or \"[\" in quotes");
+        if (key instanceof ScalarNode scalar && !scalar.text().isBlank()) {
+            findings.add(
+                    key,
+                    "a key of " + scalar.text().length() + " characters",
+                    "at most " + LONGEST_KEY,
+                    "give it a shorter name");
+        } else {
+            findings.add(
+                    key,
+                    "a key that is " + (key instanceof ScalarNode ? "empty" : key.kind()),
+                    "a word before the colon",
+                    "name the key, or put text that begins with \"{\" or \"[\" in single quotes");
+        }
         return false;
     }
 

@@ -15,9 +15,9 @@ import org.commonmark.parser.beta.Position;
 import org.commonmark.parser.beta.Scanner;
 
 /**
- * The Markdown of lessons and problems: CommonMark with tables, formulas between dollar signs and computed
- * values in double braces. Raw HTML stays what it is, text; nesting is bounded, so that no file can exhaust the
- * stack.
+ * The Markdown of lessons and problems: CommonMark with tables, formulas between dollar signs and
+ * computed values in double braces. Raw HTML stays what it is, text; nesting is bounded, so that no
+ * file can exhaust the stack.
  */
 public final class Markup {
     /** The extensions that a renderer of these trees must know too. */
@@ -26,14 +26,15 @@ public final class Markup {
     /** Nobody quotes a quotation this often in earnest. */
     private static final int DEEPEST = 40;
 
-    private static final Parser PARSER = Parser.builder()
-            .extensions(EXTENSIONS)
-            .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
-            .maxOpenBlockParsers(DEEPEST)
-            .maxInlineNesting(DEEPEST)
-            .customInlineContentParserFactory(factory('$', Markup::formula))
-            .customInlineContentParserFactory(factory('{', Markup::computed))
-            .build();
+    private static final Parser PARSER =
+            Parser.builder()
+                    .extensions(EXTENSIONS)
+                    .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
+                    .maxOpenBlockParsers(DEEPEST)
+                    .maxInlineNesting(DEEPEST)
+                    .customInlineContentParserFactory(factory('$', Markup::formula))
+                    .customInlineContentParserFactory(factory('{', Markup::computed))
+                    .build();
 
     private Markup() {}
 
@@ -56,11 +57,16 @@ public final class Markup {
         };
     }
 
-    /** A single dollar opens a formula only before a non-space and closes it only after one: prices stay prices. */
+    /**
+     * A single dollar opens a formula only before a non-space and closes it only after one: prices
+     * stay prices.
+     */
     private static ParsedInline formula(org.commonmark.parser.beta.InlineParserState state) {
         Scanner scanner = state.scanner();
         int dollars = scanner.matchMultiple('$');
-        if (dollars > 2 || !scanner.hasNext() || dollars == 1 && Character.isWhitespace(scanner.peek())) {
+        if (dollars > 2
+                || !scanner.hasNext()
+                || dollars == 1 && Character.isWhitespace(scanner.peek())) {
             return ParsedInline.none();
         }
         Position start = scanner.position();

@@ -18,7 +18,8 @@ public sealed interface Part {
      * @param over the input that the curve runs over, if a curve is drawn
      * @param curve the output that the curve shows
      */
-    record Calculator(Relation relation, Values start, Optional<Slot> over, Slot curve) implements Part {}
+    record Calculator(Relation relation, Values start, Optional<Slot> over, Slot curve)
+            implements Part {}
 
     /**
      * A problem to work.

@@ -27,16 +27,17 @@ import org.w3c.dom.html.HTMLTextAreaElement;
 /**
  * The page, and the one class that touches WebView.
  *
- * <p>A fixed shell is loaded once, page script is off, and pages are turned by exchanging the inside of its main
- * element. What a person does in the page reaches Java through DOM listeners on the root, in the capture phase,
- * which also stop every default action: nothing in a page can navigate, submit or open anything by itself. There
- * is no bridge object.
+ * <p>A fixed shell is loaded once, page script is off, and pages are turned by exchanging the
+ * inside of its main element. What a person does in the page reaches Java through DOM listeners on
+ * the root, in the capture phase, which also stop every default action: nothing in a page can
+ * navigate, submit or open anything by itself. There is no bridge object.
  */
 final class PageView {
     /** What a person does in the page. */
     interface Listener {
         /**
-         * Something with a {@code data-do} was clicked, or Enter was pressed in a field that has one.
+         * Something with a {@code data-do} was clicked, or Enter was pressed in a field that has
+         * one.
          *
          * @param action its {@code data-do}
          * @param part its {@code data-part}, or the empty text
@@ -78,7 +79,8 @@ final class PageView {
         void nudge(String part, int steps);
     }
 
-    private static final List<String> HEARD = List.of("click", "submit", "input", "change", "dragover", "drop");
+    private static final List<String> HEARD =
+            List.of("click", "submit", "input", "change", "dragover", "drop");
 
     private final WebView view = new WebView();
     private final WebEngine engine = view.getEngine();
@@ -126,7 +128,8 @@ final class PageView {
     /**
      * Turns to a page and goes to its top.
      *
-     * @param html the inside of the page's main element; made by {@code hotside.page}, never a file's own
+     * @param html the inside of the page's main element; made by {@code hotside.page}, never a
+     *     file's own
      * @param plainText the same in plain text, for assistive technology
      */
     void show(String html, String plainText) {
@@ -148,7 +151,8 @@ final class PageView {
         whenReady(
                 () -> {
                     Element field = document().getElementById(id);
-                    if (field instanceof HTMLInputElement input && !input.getValue().equals(value)) {
+                    if (field instanceof HTMLInputElement input
+                            && !input.getValue().equals(value)) {
                         input.setValue(value);
                     }
                 });
@@ -156,7 +160,9 @@ final class PageView {
 
     /** What a field holds, if the page has it. */
     Optional<String> value(String id) {
-        return ready.isDone() ? Optional.ofNullable(document().getElementById(id)).map(PageView::valueOf) : Optional.empty();
+        return ready.isDone()
+                ? Optional.ofNullable(document().getElementById(id)).map(PageView::valueOf)
+                : Optional.empty();
     }
 
     /** Sets an attribute of the root element: theme, text size. */
@@ -195,7 +201,26 @@ final class PageView {
         }
         JSObject box = (JSObject) element.call("getBoundingClientRect");
         return Optional.of(
-                new double[] {number(box, "left"), number(box, "top"), number(box, "width"), number(box, "height")});
+                new double[] {
+                    number(box, "left"),
+                    number(box, "top"),
+                    number(box, "width"),
+                    number(box, "height")
+                });
+    }
+
+    /** How many screens the page is long, for the tour. */
+    int screenfuls() {
+        double height =
+                ((Number) engine.executeScript("document.documentElement.scrollHeight"))
+                        .doubleValue();
+        double seen = ((Number) engine.executeScript("window.innerHeight")).doubleValue();
+        return (int) Math.max(1, Math.ceil(height / seen));
+    }
+
+    /** Scrolls to one of the page's screens, from 0. */
+    void turnTo(int screen) {
+        engine.executeScript("window.scrollTo(0, window.innerHeight * " + screen + ")");
     }
 
     /** The text that the page shows, for tests and the tour. */
@@ -274,7 +299,9 @@ final class PageView {
     }
 
     private void clicked(Event event, org.w3c.dom.Node target) {
-        for (org.w3c.dom.Node node = target; node instanceof Element element; node = node.getParentNode()) {
+        for (org.w3c.dom.Node node = target;
+                node instanceof Element element;
+                node = node.getParentNode()) {
             if (element.hasAttribute("data-do")) {
                 event.preventDefault();
                 act(element);
@@ -294,7 +321,9 @@ final class PageView {
 
     private void act(Element element) {
         listener.act(
-                element.getAttribute("data-do"), element.getAttribute("data-part"), element.getAttribute("data-arg"));
+                element.getAttribute("data-do"),
+                element.getAttribute("data-part"),
+                element.getAttribute("data-arg"));
     }
 
     private void point(Element chart, int clientX) {
@@ -305,7 +334,10 @@ final class PageView {
         listener.point(chart.getAttribute("data-part"), (across - start) / (end - start));
     }
 
-    /** Enter in a field acts; arrows on a chart move its cursor. Page script is off, so the page cannot do it itself. */
+    /**
+     * Enter in a field acts; arrows on a chart move its cursor. Page script is off, so the page
+     * cannot do it itself.
+     */
     private void pressed(KeyEvent event) {
         if (!ready.isDone()) {
             return;
@@ -320,7 +352,9 @@ final class PageView {
         }
         if (arrow && element.hasAttribute("data-chart")) {
             int steps = event.isShiftDown() ? 10 : 1;
-            listener.nudge(element.getAttribute("data-part"), event.getCode() == KeyCode.LEFT ? -steps : steps);
+            listener.nudge(
+                    element.getAttribute("data-part"),
+                    event.getCode() == KeyCode.LEFT ? -steps : steps);
             event.consume();
         } else if (!arrow && element.hasAttribute("data-enter")) {
             listener.act(element.getAttribute("data-enter"), element.getAttribute("data-part"), "");
@@ -330,7 +364,9 @@ final class PageView {
 
     private static String valueOf(Element field) {
         if (field instanceof HTMLInputElement input) {
-            return input.getType().equals("checkbox") ? Boolean.toString(input.getChecked()) : input.getValue();
+            return input.getType().equals("checkbox")
+                    ? Boolean.toString(input.getChecked())
+                    : input.getValue();
         }
         if (field instanceof HTMLSelectElement select) {
             return select.getValue();
@@ -346,7 +382,9 @@ final class PageView {
     static boolean outside(String href) {
         try {
             String scheme = URI.create(href).getScheme();
-            return scheme != null && List.of("http", "https", "mailto").contains(scheme.toLowerCase(java.util.Locale.ROOT));
+            return scheme != null
+                    && List.of("http", "https", "mailto")
+                            .contains(scheme.toLowerCase(java.util.Locale.ROOT));
         } catch (IllegalArgumentException e) {
             return false;
         }

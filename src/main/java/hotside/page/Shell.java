@@ -8,8 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 
 /**
- * The one HTML document that the page lives in: a content policy that lets nothing load from anywhere, the
- * typeface as data, the stylesheet, and an empty main element.
+ * The one HTML document that the page lives in: a content policy that lets nothing load from
+ * anywhere, the typeface as data, the stylesheet, and an empty main element.
  */
 public final class Shell {
     private static final String POLICY =
@@ -25,9 +25,15 @@ public final class Shell {
      * @param percent text size, 100 for the usual
      */
     public static String html(String theme, int percent) {
-        return "<!DOCTYPE html><html lang=\"en\" data-theme=\"" + Html.escape(theme) + "\" style=\"font-size:" + percent
-                + "%\"><head><meta http-equiv=\"Content-Security-Policy\" content=\"" + POLICY
-                + "\"><meta charset=\"utf-8\"><title>Hotside</title><style>" + typeface() + styles()
+        return "<!DOCTYPE html><html lang=\"en\" data-theme=\""
+                + Xml.escape(theme)
+                + "\" style=\"font-size:"
+                + percent
+                + "%\"><head><meta http-equiv=\"Content-Security-Policy\" content=\""
+                + POLICY
+                + "\"><meta charset=\"utf-8\"><title>Hotside</title><style>"
+                + typeface()
+                + styles()
                 + "</style></head><body><main id=\"page\" tabindex=\"-1\"></main></body></html>";
     }
 
@@ -37,13 +43,18 @@ public final class Shell {
     }
 
     private static String typeface() {
-        return face("Roboto-Regular.ttf", 400, "normal") + face("Roboto-Bold.ttf", 700, "normal")
+        return face("Roboto-Regular.ttf", 400, "normal")
+                + face("Roboto-Bold.ttf", 700, "normal")
                 + face("Roboto-Italic.ttf", 400, "italic");
     }
 
     private static String face(String file, int weight, String style) {
-        return "@font-face{font-family:'Roboto';font-weight:" + weight + ";font-style:" + style
-                + ";src:url(data:font/ttf;base64," + Base64.getEncoder().encodeToString(resource(FONTS + file))
+        return "@font-face{font-family:'Roboto';font-weight:"
+                + weight
+                + ";font-style:"
+                + style
+                + ";src:url(data:font/ttf;base64,"
+                + Base64.getEncoder().encodeToString(resource(FONTS + file))
                 + ") format('truetype')}";
     }
 

@@ -16,7 +16,12 @@ import hotside.unit.UnitSystem;
  * @param tolerance how far an answer may be off
  */
 public record Ask(
-        String place, String phrase, Quantity quantity, Scale siScale, Scale usScale, Tolerance tolerance) {
+        String place,
+        String phrase,
+        Quantity quantity,
+        Scale siScale,
+        Scale usScale,
+        Tolerance tolerance) {
 
     public Scale scale(UnitSystem system) {
         return system == UnitSystem.SI_SHOP ? siScale : usScale;

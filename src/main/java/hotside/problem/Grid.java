@@ -44,8 +44,9 @@ public record Grid(List<BigDecimal> values, Scale scale) {
         double rough = (high - low) / 40;
         double power = StrictMath.pow(10, StrictMath.floor(StrictMath.log10(rough)));
         double lead = rough / power;
-        BigDecimal step = new BigDecimal(lead < 1.5 ? 1 : lead < 3.5 ? 2 : lead < 7.5 ? 5 : 10)
-                .multiply(new BigDecimal(power, new MathContext(1)));
+        BigDecimal step =
+                new BigDecimal(lead < 1.5 ? 1 : lead < 3.5 ? 2 : lead < 7.5 ? 5 : 10)
+                        .multiply(new BigDecimal(power, new MathContext(1)));
         BigDecimal from = new BigDecimal(low).divide(step, 0, RoundingMode.CEILING).multiply(step);
         BigDecimal to = new BigDecimal(high).divide(step, 0, RoundingMode.FLOOR).multiply(step);
         return from.compareTo(to) > 0 ? new Grid(List.of(to), scale) : steps(from, to, step, scale);

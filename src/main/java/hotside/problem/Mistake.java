@@ -12,7 +12,8 @@ import java.util.Optional;
  * @param factor a number that the slip needs, 1 otherwise
  * @param ifText in place of the slip's own wording after "what you would get if"
  * @param checkText in place of the slip's own advice after "check"
- * @param world what the world would look like if the wrong number were true; {@code {value}} stands for it
+ * @param world what the world would look like if the wrong number were true; {@code {value}} stands
+ *     for it
  */
 public record Mistake(
         Slips slip,
@@ -23,7 +24,10 @@ public record Mistake(
         Optional<String> checkText,
         Optional<String> world) {
 
-    /** How verdicts and records call it: the slip and the place, such as {@code gauge-as-absolute@push.upstream}. */
+    /**
+     * How verdicts and records call it: the slip and the place, such as {@code
+     * gauge-as-absolute@push.upstream}.
+     */
     public String id() {
         return slip.id() + "@" + at;
     }

@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.ResourceBundle;
 
 /**
- * The slips that people make with numbers: each spoils one value, and the same relations are worked again with
- * it. Their wording is in {@code slips.properties}.
+ * The slips that people make with numbers: each spoils one value, and the same relations are worked
+ * again with it. Their wording is in {@code slips.properties}.
  */
 public enum Slips {
     GAUGE_AS_ABSOLUTE((x, s) -> x - s.ambient()),
@@ -31,7 +31,13 @@ public enum Slips {
     MINUTES_AS_SECONDS((x, s) -> x * 60),
     THOUSAND_TOO_BIG((x, s) -> x * 1000),
     THOUSAND_TOO_SMALL((x, s) -> x / 1000),
-    PSI_WRONG_WAY((x, s) -> x / Math.pow(Units.bySymbol(hotside.unit.Dimension.PRESSURE, "psi").factor() / 1000, 2)),
+    PSI_WRONG_WAY(
+            (x, s) ->
+                    x
+                            / Math.pow(
+                                    Units.bySymbol(hotside.unit.Dimension.PRESSURE, "psi").factor()
+                                            / 1000,
+                                    2)),
     /** Another value of the problem taken in its place. */
     TAKEN_INSTEAD((x, s) -> s.other()),
     ADDED((x, s) -> x + s.other()),
@@ -73,7 +79,10 @@ public enum Slips {
 
     /** True if the slip takes another value of the problem. */
     public boolean needsOther() {
-        return this == TAKEN_INSTEAD || this == ADDED || this == NOT_SUBTRACTED || this == SUBTRACTED_TWICE;
+        return this == TAKEN_INSTEAD
+                || this == ADDED
+                || this == NOT_SUBTRACTED
+                || this == SUBTRACTED_TWICE;
     }
 
     /** True if the author must word it, because only the author knows what the value means. */

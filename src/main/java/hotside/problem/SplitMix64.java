@@ -2,11 +2,11 @@
 package hotside.problem;
 
 /**
- * The generator that problems are drawn with, frozen: a seed gives the same numbers on every machine and in
- * every later version.
+ * The generator that problems are drawn with, frozen: a seed gives the same numbers on every
+ * machine and in every later version.
  *
- * <p>Source: Steele, Lea and Flood, Fast Splittable Pseudorandom Number Generators, OOPSLA 2014; the constants
- * are those of the public-domain splitmix64.c.
+ * <p>Source: Steele, Lea and Flood, Fast Splittable Pseudorandom Number Generators, OOPSLA 2014;
+ * the constants are those of the public-domain splitmix64.c.
  */
 public final class SplitMix64 {
     private long state;

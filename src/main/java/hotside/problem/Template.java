@@ -17,13 +17,14 @@ import java.util.Optional;
  * @param chain how the answer is worked
  * @param asks what the learner is asked, in working order
  * @param mistakes the mistakes that are recognised
- * @param strict true if a draw in which a mistake cannot be told apart is thrown away; false if only that mistake
- *     is
+ * @param strict true if a draw in which a mistake cannot be told apart is thrown away; false if
+ *     only that mistake is
  * @param prompt Markdown with {@code {{given}}}
- * @param hints Markdown, from pointing at the givens to setting it up; the full working is the last rung and is
- *     computed
+ * @param hints Markdown, from pointing at the givens to setting it up; the full working is the last
+ *     rung and is computed
  * @param why Markdown: why it matters
- * @param fingerprint changes whenever the file does, so that a recorded variant can tell whether it still holds
+ * @param fingerprint changes whenever the file does, so that a recorded variant can tell whether it
+ *     still holds
  */
 public record Template(
         String id,

@@ -17,12 +17,15 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Draws variants. The same template, seed and unit system give the same numbers on every machine and in every
- * version: givens come from decimal grids by a frozen generator, and what is computed from them only ever
- * decides by margins far wider than a last digit.
+ * Draws variants. The same template, seed and unit system give the same numbers on every machine
+ * and in every version: givens come from decimal grids by a frozen generator, and what is computed
+ * from them only ever decides by margins far wider than a last digit.
  */
 public final class Variants {
-    /** Goes up when the way of drawing changes; a recorded variant of another version is refused, not guessed. */
+    /**
+     * Goes up when the way of drawing changes; a recorded variant of another version is refused,
+     * not guessed.
+     */
     public static final int GENERATOR_VERSION = 1;
 
     /** The name of the given that is the air around, where a problem has one. */
@@ -36,10 +39,11 @@ public final class Variants {
     private Variants() {}
 
     /**
-     * Draws a variant in which everything is in range, no relation needs a caution, no answer equals a given and
-     * every recognised mistake can be told from the right answer.
+     * Draws a variant in which everything is in range, no relation needs a caution, no answer
+     * equals a given and every recognised mistake can be told from the right answer.
      *
-     * @throws NoVariantException if none is found in some hundred draws; the message says what stood in the way
+     * @throws NoVariantException if none is found in some hundred draws; the message says what
+     *     stood in the way
      */
     public static Variant draw(Template template, long seed, UnitSystem system) {
         SplitMix64 random = new SplitMix64(seed ^ hash(template.id()));
@@ -55,7 +59,11 @@ public final class Variants {
             }
         }
         throw new NoVariantException(
-                template.id() + ": no sound variant in " + MOST_DRAWS + " draws; the last one failed because " + obstacle);
+                template.id()
+                        + ": no sound variant in "
+                        + MOST_DRAWS
+                        + " draws; the last one failed because "
+                        + obstacle);
     }
 
     /** 64-bit FNV-1a, so that one seed gives different numbers to different problems. */
@@ -90,7 +98,12 @@ public final class Variants {
             template.givens().forEach(given -> picked.put(given, pick(given, random)));
             Picked air = template.given(AMBIENT).map(picked::get).orElse(null);
             if (air != null) {
-                ambient = air.scale().toSi(air.numbers().get(0).doubleValue(), Quantity.PRESSURE, ambient);
+                ambient =
+                        air.scale()
+                                .toSi(
+                                        air.numbers().get(0).doubleValue(),
+                                        Quantity.PRESSURE,
+                                        ambient);
             }
             picked.forEach(this::put);
         }
@@ -102,59 +115,100 @@ public final class Variants {
             Grid grid = system == UnitSystem.US_SHOP ? given.us().orElse(given.si()) : given.si();
             BigDecimal number = grid.values().get(random.below(grid.values().size()));
             List<BigDecimal> numbers =
-                    given.readings() == 0 ? List.of(number) : readings(given, number, random);
-            return converted ? convert(given, new Picked(numbers, grid.scale())) : new Picked(numbers, grid.scale());
+                    given.isFixedRow()
+                            ? grid.values()
+                            : given.isRow() ? readings(given, number, random) : List.of(number);
+            return converted
+                    ? convert(given, new Picked(numbers, grid.scale()))
+                    : new Picked(numbers, grid.scale());
         }
 
-        private static List<BigDecimal> readings(Given given, BigDecimal middle, SplitMix64 random) {
-            int reach = given.scatter().divide(given.step(), 0, RoundingMode.HALF_UP).intValueExact();
+        private static List<BigDecimal> readings(
+                Given given, BigDecimal middle, SplitMix64 random) {
+            int reach =
+                    given.scatter().divide(given.step(), 0, RoundingMode.HALF_UP).intValueExact();
             List<BigDecimal> numbers = new ArrayList<>();
             for (int i = 0; i < given.readings(); i++) {
-                int steps = Math.floorDiv(random.below(2 * reach + 1) + random.below(2 * reach + 1) - 2 * reach, 2);
+                int steps =
+                        Math.floorDiv(
+                                random.below(2 * reach + 1)
+                                        + random.below(2 * reach + 1)
+                                        - 2 * reach,
+                                2);
                 numbers.add(middle.add(given.step().multiply(BigDecimal.valueOf(steps))));
             }
             return numbers;
         }
 
-        /** A number drawn for one shop, as the other would say it: rounded, and then meant as rounded. */
+        /**
+         * A number drawn for one shop, as the other would say it: rounded, and then meant as
+         * rounded.
+         */
         private static Picked convert(Given given, Picked picked) {
             Scale to = given.quantity().shown(UnitSystem.US_SHOP);
             Scale scale = new Scale(to.unit(), picked.scale().reference());
             double air = Units.STANDARD_ATMOSPHERE;
-            List<BigDecimal> numbers = picked.numbers().stream()
-                    .map(n -> picked.scale().toSi(n.doubleValue(), given.quantity(), air))
-                    .map(si -> scale.fromSi(si, given.quantity(), air))
-                    .map(value -> BigDecimal.valueOf(Numbers.rounded(value, given.readings() == 0 ? 3 : 4)))
-                    .toList();
+            List<BigDecimal> numbers =
+                    picked.numbers().stream()
+                            .map(n -> picked.scale().toSi(n.doubleValue(), given.quantity(), air))
+                            .map(si -> scale.fromSi(si, given.quantity(), air))
+                            .map(
+                                    value ->
+                                            BigDecimal.valueOf(
+                                                    Numbers.rounded(value, given.isRow() ? 4 : 3)))
+                            .toList();
             return new Picked(numbers, scale);
         }
 
         private void put(Given given, Picked picked) {
-            List<Double> si = picked.numbers().stream()
-                    .map(n -> picked.scale().toSi(n.doubleValue(), given.quantity(), ambient))
-                    .toList();
-            givens.put(given.name(), given.readings() == 0 ? (Object) si.get(0) : si);
+            List<Double> si =
+                    picked.numbers().stream()
+                            .map(
+                                    n ->
+                                            picked.scale()
+                                                    .toSi(
+                                                            n.doubleValue(),
+                                                            given.quantity(),
+                                                            ambient))
+                            .toList();
+            givens.put(given.name(), given.isRow() ? (Object) si : si.get(0));
             String label = picked.scale().label();
-            String numbers = picked.numbers().stream()
-                    .map(n -> given.readings() == 0 ? Numbers.plain(n.doubleValue()) : n.toPlainString())
-                    .reduce((a, b) -> a + "; " + b)
-                    .orElseThrow();
-            shown.put(given.name(), label.isEmpty() ? numbers : numbers + "\u00a0" + label.replace(' ', '\u00a0'));
+            String numbers =
+                    picked.numbers().stream()
+                            .map(
+                                    n ->
+                                            given.isRow()
+                                                    ? n.toPlainString()
+                                                    : Numbers.plain(n.doubleValue()))
+                            .reduce((a, b) -> a + "; " + b)
+                            .orElseThrow();
+            shown.put(
+                    given.name(),
+                    label.isEmpty() ? numbers : numbers + "\u00a0" + label.replace(' ', '\u00a0'));
         }
 
         Variant variant(long seed) {
             Values values = Values.of(givens);
             var run = template.chain().run(values);
-            run.workings().forEach(worked -> worked.cautions().forEach(caution -> {
-                throw new Unsound("of a caution: " + caution.text());
-            }));
+            run.workings()
+                    .forEach(
+                            worked ->
+                                    worked.cautions()
+                                            .forEach(
+                                                    caution -> {
+                                                        throw new Unsound(
+                                                                "of a caution: " + caution.text());
+                                                    }));
             List<Variant.Answer> answers = new ArrayList<>();
             for (Ask ask : template.asks()) {
                 double value = run.number(ask.place());
                 answers.add(new Variant.Answer(value, ask.tolerance().band(value)));
             }
             refuseAnswersThatAreGivens(answers);
-            Variant plain = new Variant(template, seed, system, values, shown, ambient, run, answers, List.of());
+            Variant plain =
+                    new Variant(
+                            template, seed, system, values, shown, ambient, run, answers,
+                            List.of());
             return new Variant(
                     template, seed, system, values, shown, ambient, run, answers, slips(plain));
         }
@@ -166,7 +220,8 @@ public final class Variants {
                     if (given.quantity() == ask.quantity()
                             && givens.get(given.name()) instanceof Double number
                             && Math.abs(number - answers.get(i).value()) <= answers.get(i).band()) {
-                        throw new Unsound("the answer " + ask.place() + " equals the given " + given.name());
+                        throw new Unsound(
+                                "the answer " + ask.place() + " equals the given " + given.name());
                     }
                 }
             }
@@ -180,7 +235,11 @@ public final class Variants {
                     its = slipsOf(plain, mistake);
                 } catch (RelationException | Unsound e) {
                     if (template.strict()) {
-                        throw new Unsound("the mistake " + mistake.id() + " cannot be told apart: " + e.getMessage());
+                        throw new Unsound(
+                                "the mistake "
+                                        + mistake.id()
+                                        + " cannot be told apart: "
+                                        + e.getMessage());
                     }
                 }
                 slips.addAll(its);
@@ -202,8 +261,12 @@ public final class Variants {
                     continue;
                 }
                 if (off <= 2 * right.band()) {
-                    throw new Unsound("it gives " + Numbers.significant(value, 4) + " where "
-                            + Numbers.significant(right.value(), 4) + " is right");
+                    throw new Unsound(
+                            "it gives "
+                                    + Numbers.significant(value, 4)
+                                    + " where "
+                                    + Numbers.significant(right.value(), 4)
+                                    + " is right");
                 }
                 its.add(new Variant.Slipped(mistake, i, value));
             }
@@ -213,7 +276,10 @@ public final class Variants {
             return its;
         }
 
-        /** Two mistakes that give one number by their nature are told together; two that meet by accident are not. */
+        /**
+         * Two mistakes that give one number by their nature are told together; two that meet by
+         * accident are not.
+         */
         private static void refuseNearTwins(Variant plain, List<Variant.Slipped> slips) {
             for (int i = 0; i < slips.size(); i++) {
                 for (int j = 0; j < i; j++) {
@@ -222,7 +288,12 @@ public final class Variants {
                     double apart = Math.abs(a.value() - b.value());
                     double band = plain.template().asks().get(a.ask()).tolerance().band(a.value());
                     if (a.ask() == b.ask() && apart > SAME * Math.abs(a.value()) && apart <= band) {
-                        throw new Unsound("the mistakes " + a.mistake().id() + " and " + b.mistake().id() + " meet");
+                        throw new Unsound(
+                                "the mistakes "
+                                        + a.mistake().id()
+                                        + " and "
+                                        + b.mistake().id()
+                                        + " meet");
                     }
                 }
             }

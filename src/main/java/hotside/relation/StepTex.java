@@ -16,6 +16,18 @@ public final class StepTex {
 
     private static final Pattern NAME = Pattern.compile("@([A-Za-z][A-Za-z0-9]*)(\\s*\\^)?");
 
+    /** Where one factor ends and the next begins, with at most a space between. */
+    private static final Pattern SIDE_BY_SIDE =
+            Pattern.compile(
+                    "(?<=[0-9)}]|@[A-Za-z0-9]{1,60})(?:\\\\[,;: ]|\\s)*(?=@)"
+                            + "|(?<=@[A-Za-z0-9]{1,60})(?:\\\\[,;: ]|\\s)*(?=\\\\frac)");
+
+    /** What is applied to the next thing rather than multiplied by it, with its limits. */
+    private static final Pattern APPLIED =
+            Pattern.compile(
+                    "\\\\(?:sum|prod|int|log|ln|lg|exp|max|min|sin|cos|tan|text|mathrm|operatorname)"
+                            + "(?:[_^]?\\{[^{}]*}|[_^]\\\\?\\w)*$");
+
     private record Known(String symbol, Quantity quantity, Object value) {}
 
     private final Map<String, Known> known = new HashMap<>();
@@ -47,7 +59,7 @@ public final class StepTex {
         }
         String filled =
                 replace(
-                        step.formula(),
+                        multiplied(step.formula()),
                         (k, power) -> {
                             String text =
                                     k.value() instanceof Double number
@@ -58,6 +70,19 @@ public final class StepTex {
                                     : "\\left(" + text + "\\right)" + power;
                         });
         return step.symbol() + " = " + filled + " = " + result;
+    }
+
+    /**
+     * A formula as it must stand before numbers are put in: two numbers side by side would read as
+     * one.
+     */
+    public static String multiplied(String formula) {
+        Matcher matcher = SIDE_BY_SIDE.matcher(formula);
+        return matcher.replaceAll(
+                gap -> {
+                    boolean applied = APPLIED.matcher(formula.substring(0, gap.start())).find();
+                    return Matcher.quoteReplacement(applied ? gap.group() : "\\times ");
+                });
     }
 
     /** Both in one line, as for another program. */
@@ -71,13 +96,26 @@ public final class StepTex {
     /** A number with its SI unit in TeX. */
     public static String quantity(double value, Quantity quantity) {
         String unit = quantity.si().symbol();
-        return number(value)
+        return number(isCounted(quantity) ? Numbers.plain(value) : significant(value))
                 + (unit.equals("1") ? "" : "\\,\\mathrm{" + unit.replace("·", "\\,") + "}");
+    }
+
+    /** True if a number of this quantity is whole, so that digits after a point would mislead. */
+    public static boolean isCounted(Quantity quantity) {
+        return quantity == Quantity.COUNT || quantity == Quantity.FLAG;
     }
 
     /** A number in TeX, {@link #DIGITS} significant digits. */
     public static String number(double value) {
-        String text = Numbers.significant(value, DIGITS).replace('−', '-');
+        return number(significant(value));
+    }
+
+    private static String significant(double value) {
+        return Numbers.significant(value, DIGITS);
+    }
+
+    private static String number(String shown) {
+        String text = shown.replace('−', '-');
         int times = text.indexOf("×10");
         if (times < 0) {
             return text;

@@ -2,11 +2,8 @@
 package hotside.statistics;
 
 import hotside.relation.Relation;
-import hotside.relation.Slot;
 import hotside.relation.Working;
 import hotside.unit.Quantity;
-import java.util.List;
-import org.apache.commons.math3.stat.StatUtils;
 
 /**
  * Interval for the mean of repeated readings by Student's t.
@@ -16,19 +13,23 @@ import org.apache.commons.math3.stat.StatUtils;
  * independent.
  */
 public final class MeanInterval {
+    private static final String ID = "mean-interval";
+
     public static final Relation RELATION =
-            Relation.named("mean-interval", "A mean and how far it can be trusted", "Test design")
+            Relation.named(ID, "A mean and how far it can be trusted", "Test design")
                     .says(
                             "Repeated readings scatter. Their mean is known only within an interval, which narrows"
                                     + " with the square root of their number and is wide when there are few.")
                     .tex("\\bar x \\pm t\\,\\frac{s}{\\sqrt n}")
                     .input(
-                            Slot.numbers(
-                                            "sample",
-                                            "x",
-                                            Quantity.AS_MEASURED,
-                                            "the readings, two at least")
-                                    .typical(List.of(248.1, 247.2, 249.0, 248.4)))
+                            Samples.slot(
+                                    "sample",
+                                    "x",
+                                    "the readings, two at least",
+                                    248.1,
+                                    247.2,
+                                    249.0,
+                                    248.4))
                     .input(Confidence.slot())
                     .output("mean", "\\bar x", Quantity.AS_MEASURED, "mean of the readings")
                     .output("sd", "s", Quantity.AS_MEASURED, "standard deviation of one reading")
@@ -53,45 +54,7 @@ public final class MeanInterval {
     private MeanInterval() {}
 
     private static void work(Working w) {
-        double[] x = w.readings("sample");
-        if (x.length < 2) {
-            throw new hotside.relation.RelationException(
-                    "sample",
-                    "mean-interval: sample holds "
-                            + x.length
-                            + " reading; two at least show a spread");
-        }
-        double confidence = w.in("confidence");
-        double mean =
-                w.out(
-                        "mean",
-                        "\\frac{1}{n}\\sum x_i",
-                        StatUtils.mean(x),
-                        "The mean of " + x.length + " readings.");
-        double sd =
-                w.out(
-                        "sd",
-                        "\\sqrt{\\frac{\\sum (x_i - @mean)^2}{n - 1}}",
-                        Math.sqrt(StatUtils.variance(x)),
-                        "The spread of single readings; n − 1 because the mean came from the same readings.");
-        w.step("n", "n", Quantity.COUNT, "", x.length, "Count the readings.");
-        double error =
-                w.out(
-                        "standardError",
-                        "\\frac{@sd}{\\sqrt{@n}}",
-                        sd / Math.sqrt(x.length),
-                        "A mean scatters less than a reading.");
-        double t =
-                w.step(
-                        "t",
-                        "t",
-                        Quantity.RATIO,
-                        "",
-                        Confidence.student(confidence, x.length - 1),
-                        "From the table of Student's t for n − 1 degrees of freedom.");
-        double half =
-                w.out("halfWidth", "@t\\,@standardError", t * error, "So far to either side.");
-        w.out("low", "@mean - @halfWidth", mean - half, "Lower end.");
-        w.out("high", "@mean + @halfWidth", mean + half, "Upper end.");
+        MeanSpread.Summary sum = MeanSpread.write(w, ID);
+        Bounds.write(w, sum.estimate(), "mean");
     }
 }

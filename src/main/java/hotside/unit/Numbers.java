@@ -82,7 +82,8 @@ public final class Numbers {
         return sign + mantissa + "×10" + superscript(exponent);
     }
 
-    private static String superscript(int exponent) {
+    /** A whole number in raised digits: {@code ⁻¹²}. */
+    public static String superscript(int exponent) {
         StringBuilder text = new StringBuilder();
         for (char c : Integer.toString(exponent).toCharArray()) {
             text.append(c == '-' ? '⁻' : "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(c - '0'));

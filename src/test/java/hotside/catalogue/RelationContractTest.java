@@ -13,6 +13,7 @@ import hotside.relation.Step;
 import hotside.relation.StepTex;
 import hotside.relation.Values;
 import hotside.relation.Worked;
+import hotside.unit.Quantity;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -213,7 +214,7 @@ class RelationContractTest {
             double in = 1e-9 * (high - low);
             value = u < 0.5 ? low + in : high - in;
         }
-        return value;
+        return slot.quantity() == Quantity.COUNT ? Math.rint(value) : value;
     }
 
     private static List<Slot> allSlots(Relation relation) {

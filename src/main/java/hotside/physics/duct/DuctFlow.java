@@ -203,7 +203,7 @@ public final class DuctFlow {
                                 + " kPa to pass this flow, and lowering the pressure outside changes nothing");
     }
 
-    private static void writeGas(Working w, double temperature, ExhaustGas gas) {
+    static void writeGas(Working w, double temperature, ExhaustGas gas) {
         w.step(
                 "gasConstant",
                 "R",

@@ -119,7 +119,7 @@ public final class FannoFlow {
                 break;
             }
         }
-        return 1 / Math.sqrt(y + d);
+        return Math.min(exitMach, 1 / Math.sqrt(y + d));
     }
 
     /**

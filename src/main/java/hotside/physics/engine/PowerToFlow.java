@@ -45,19 +45,7 @@ public final class PowerToFlow {
                                             "at full load a diesel takes about 200 g/kWh, a boosted petrol engine 280 to"
                                                     + " 380, alcohol up to about 700")
                                     .typical(330 * GRAM_PER_KILOWATT_HOUR))
-                    .input(
-                            Slot.number(
-                                            "airFuelRatio",
-                                            "A",
-                                            Quantity.RATIO,
-                                            "mass of air for each mass of fuel")
-                                    .range(2, 200)
-                                    .usual(
-                                            4,
-                                            40,
-                                            "petrol runs at 10 to 16, alcohol at 4 to 9, a diesel at load at 18 to 40; is"
-                                                    + " this a ratio of masses, and not lambda?")
-                                    .typical(12.5))
+                    .input(EngineSlots.airFuelRatio())
                     .output("fuelFlow", "\\dot m_f", Quantity.MASS_FLOW, "fuel flow")
                     .output("airFlow", "\\dot m_a", Quantity.MASS_FLOW, "air flow")
                     .output("exhaustFlow", "\\dot m_e", Quantity.MASS_FLOW, "exhaust flow")
@@ -99,18 +87,29 @@ public final class PowerToFlow {
         return airFlow * (1 + 1 / airFuelRatio);
     }
 
+    /**
+     * Air that went into an exhaust flow; the inverse of {@link #exhaustFlow}.
+     *
+     * @param exhaustFlow kg/s
+     * @param airFuelRatio by mass, above 0
+     * @return air flow, kg/s
+     */
+    public static double airFlowOf(double exhaustFlow, double airFuelRatio) {
+        return exhaustFlow / (1 + 1 / airFuelRatio);
+    }
+
     private static void work(Working w) {
         double ratio = w.in("airFuelRatio");
         double fuel =
                 w.out(
                         "fuelFlow",
-                        "@bsfc\\,@power",
+                        "@bsfc \\cdot @power",
                         fuelFlow(w.in("power"), w.in("bsfc")),
                         "Fuel for each joule times joules in a second.");
         double air =
                 w.out(
                         "airFlow",
-                        "@airFuelRatio\\,@fuelFlow",
+                        "@airFuelRatio \\cdot @fuelFlow",
                         airFlow(fuel, ratio),
                         "Each kilogram of fuel takes this many kilograms of air along.");
         w.out(

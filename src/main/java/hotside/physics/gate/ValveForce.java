@@ -2,7 +2,6 @@
 package hotside.physics.gate;
 
 import hotside.relation.Relation;
-import hotside.relation.Slot;
 import hotside.relation.Working;
 import hotside.unit.Quantity;
 
@@ -21,42 +20,9 @@ public final class ValveForce {
                                     + " area of the seat. Downstream is what the gate vents to: the air around for a"
                                     + " vented gate, the pressure after the turbine for one that returns to the pipe.")
                     .tex("F = \\frac{\\pi}{4}\\,d_s^2\\,(p_u - p_d)")
-                    .input(
-                            Slot.number(
-                                            "seatDiameter",
-                                            "d_s",
-                                            Quantity.LENGTH,
-                                            "bore of the valve seat")
-                                    .above(0, 0.2)
-                                    .usual(
-                                            0.015,
-                                            0.07,
-                                            "wastegate seats run from about 15 to 70 mm")
-                                    .typical(0.046))
-                    .input(
-                            Slot.number(
-                                            "upstream",
-                                            "p_u",
-                                            Quantity.PRESSURE,
-                                            "pressure under the valve")
-                                    .range(0, 2e6)
-                                    .usual(
-                                            80e3,
-                                            600e3,
-                                            "turbine inlets run from ambient to about 6 bar")
-                                    .typical(181e3))
-                    .input(
-                            Slot.number(
-                                            "downstream",
-                                            "p_d",
-                                            Quantity.PRESSURE,
-                                            "pressure behind the valve")
-                                    .range(0, 2e6)
-                                    .usual(
-                                            60e3,
-                                            300e3,
-                                            "a gate vents to ambient or to the pipe after the turbine")
-                                    .typical(101_325))
+                    .input(GateSlots.seatDiameter())
+                    .input(GateSlots.upstream())
+                    .input(GateSlots.downstream())
                     .output(
                             "force",
                             "F",
@@ -77,11 +43,7 @@ public final class ValveForce {
      * @return force, N; negative if {@code downstream} exceeds {@code upstream}
      */
     public static double of(double seatDiameter, double upstream, double downstream) {
-        return seatArea(seatDiameter) * (upstream - downstream);
-    }
-
-    private static double seatArea(double diameter) {
-        return Math.PI / 4 * diameter * diameter;
+        return Disc.area(seatDiameter) * (upstream - downstream);
     }
 
     private static void work(Working w) {
@@ -91,7 +53,7 @@ public final class ValveForce {
                 "A_s",
                 Quantity.AREA,
                 "\\frac{\\pi}{4}\\,@seatDiameter^2",
-                seatArea(diameter),
+                Disc.area(diameter),
                 "The exhaust acts on the area inside the seat.");
         w.out(
                 "force",

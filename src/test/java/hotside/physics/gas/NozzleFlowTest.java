@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -65,7 +66,7 @@ class NozzleFlowTest {
 
     @Property(seed = "20261125")
     void isContinuousAndLevelWhereItChokes(
-            @ForAll @DoubleRange(min = 1.1, max = 1.66) double gamma) {
+            @ForAll @Scale(7) @DoubleRange(min = 1.1, max = 1.66) double gamma) {
         double critical = NozzleFlow.criticalRatio(gamma);
         double choked = NozzleFlow.massFlow(1, 1, 1, critical * (1 - 1e-9), gamma, 1);
         assertEquals(choked, NozzleFlow.massFlow(1, 1, 1, critical * (1 + 1e-9), gamma, 1), 1e-12);
@@ -76,14 +77,14 @@ class NozzleFlowTest {
 
     @Property(seed = "20261125")
     void passesMoreWithALowerPressureBehind(
-            @ForAll @DoubleRange(min = 0.6, max = 0.99) double ratio) {
+            @ForAll @Scale(7) @DoubleRange(min = 0.6, max = 0.99) double ratio) {
         assertTrue(flow(1e-3, 2e5, 900, ratio * 2e5) > flow(1e-3, 2e5, 900, 1.001 * ratio * 2e5));
     }
 
     @Property(seed = "20261125")
     void scalesWithAreaPressureAndRootOfTemperature(
-            @ForAll @DoubleRange(min = 0.1, max = 10) double k,
-            @ForAll @DoubleRange(min = 0, max = 1) double ratio) {
+            @ForAll @Scale(7) @DoubleRange(min = 0.1, max = 10) double k,
+            @ForAll @Scale(7) @DoubleRange(min = 0, max = 1) double ratio) {
         double one = flow(1e-3, 2e5, 900, ratio * 2e5);
         assertEquals(k * one, flow(k * 1e-3, 2e5, 900, ratio * 2e5), 1e-12 * k);
         assertEquals(k * one, flow(1e-3, k * 2e5, 900, ratio * k * 2e5), 1e-12 * k);

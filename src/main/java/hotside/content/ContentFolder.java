@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.content;
+
+import java.io.IOException;
+import java.net.JarURLConnection;
+import java.net.URISyntaxException;
+import java.net.URL;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * All content files of a folder, on disk or on the class path: the {@code .md} files below it
+ * except {@code README.md}, in the order that people number them. Hidden folders and links that
+ * lead out of the folder are not entered.
+ *
+ * @param path the folder as shown in findings
+ * @param files the files, each with its own findings
+ * @param findings what is wrong with the folder itself
+ */
+public record ContentFolder(String path, List<ContentFile> files, List<Finding> findings) {
+    /** At most so many files of one folder are read. */
+    public static final int MOST_FILES = 5_000;
+
+    /** At most so many bytes of one folder are read. */
+    public static final long MOST_BYTES = 64L << 20;
+
+    /** How much of a folder is read. */
+    record Limits(int files, long bytes) {}
+
+    private static final Limits LIMITS = new Limits(MOST_FILES, MOST_BYTES);
+
+    public ContentFolder {
+        files = List.copyOf(files);
+        findings = List.copyOf(findings);
+    }
+
+    /** Reads a folder on disk, shown in findings by the path given. Nothing is thrown. */
+    public static ContentFolder read(Path folder) {
+        return read(folder.toString().replace('\\', '/'), folder, LIMITS);
+    }
+
+    /**
+     * Reads a folder of the class path, in a jar or unpacked.
+     *
+     * @param resource as {@code hotside/lessons}
+     */
+    public static ContentFolder ofResources(String resource) {
+        return ofResources(resource, ContentFolder.class.getClassLoader());
+    }
+
+    static ContentFolder ofResources(String resource, ClassLoader loader) {
+        URL url = loader.getResource(resource);
+        if (url == null) {
+            return unread(resource, "the program has no such folder inside");
+        }
+        try {
+            return url.openConnection() instanceof JarURLConnection jar
+                    ? ofJar(resource, jar)
+                    : read(resource, Path.of(url.toURI()), LIMITS);
+        } catch (IOException | URISyntaxException e) {
+            return unread(resource, "cannot be read: " + e.getMessage());
+        }
+    }
+
+    /** A file system of its own for the jar, so that nobody else can close it meanwhile. */
+    private static ContentFolder ofJar(String resource, JarURLConnection jar)
+            throws IOException, URISyntaxException {
+        Path file = Path.of(jar.getJarFileURL().toURI());
+        try (FileSystem inside = FileSystems.newFileSystem(file)) {
+            return read(resource, inside.getPath(resource), LIMITS);
+        }
+    }
+
+    static ContentFolder read(String shown, Path folder, Limits limits) {
+        if (!Files.isDirectory(folder)) {
+            return unread(shown, "there is no such folder");
+        }
+        FolderWalk walk = FolderWalk.of(shown, folder, limits.files());
+        List<Finding> findings = new ArrayList<>(walk.findings());
+        List<ContentFile> files = new ArrayList<>();
+        long bytes = 0;
+        for (FolderWalk.Found found : walk.files()) {
+            bytes += found.bytes();
+            if (bytes > limits.bytes()) {
+                findings.add(
+                        Finding.about(
+                                found.shown(),
+                                "this file and those after it are not read: the folder is too large",
+                                "at most " + limits.bytes() + " bytes of text in one folder",
+                                "split the folder"));
+                break;
+            }
+            files.add(ContentReader.read(found.shown(), found.file()));
+        }
+        return new ContentFolder(shown, files, findings);
+    }
+
+    private static ContentFolder unread(String shown, String what) {
+        Finding finding =
+                Finding.about(
+                        shown, what, "a folder with .md files", "check the path and its spelling");
+        return new ContentFolder(shown, List.of(), List.of(finding));
+    }
+
+    /** The findings of the folder and of all its files. */
+    public List<Finding> allFindings() {
+        return Stream.concat(
+                        findings.stream(),
+                        files.stream().flatMap(file -> file.findings().list().stream()))
+                .toList();
+    }
+}

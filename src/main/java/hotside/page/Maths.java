@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.page;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * TeX as MathML, the one form of a formula for screen, paper and export. Each formula carries its
+ * plain text in {@code alttext}.
+ *
+ * <p>Safe to share between threads; make one and pass it on, because the engine inside takes half a
+ * second to start, which happens at the first formula or at {@link #warmUp}. Formulas set before
+ * come from a memory of the last {@value #REMEMBERED}.
+ */
+public final class Maths {
+    private static final int REMEMBERED = 2_000;
+
+    private final Katex katex = new Katex();
+    private final Map<String, String> inline = remembering();
+    private final Map<String, String> block = remembering();
+    private final Map<String, MathTemplate> templates = remembering();
+
+    /** Starts the engine; for a thread that runs while nobody waits. */
+    public void warmUp() {
+        katex.start();
+    }
+
+    /**
+     * A formula in a line of text.
+     *
+     * @throws MathsException if the TeX cannot be set; the message is for its writer
+     */
+    public String inline(String tex) {
+        return remembered(inline, tex, t -> withText(bare(katex.render(t, false))));
+    }
+
+    /**
+     * A formula on a line of its own.
+     *
+     * @throws MathsException if the TeX cannot be set; the message is for its writer
+     */
+    public String block(String tex) {
+        return remembered(block, tex, t -> withText(bare(katex.render(t, true))));
+    }
+
+    /** The formula as one line of plain text, such as {@code F = (π/4) d_s² (p_u − p_d)}. */
+    public String plain(String tex) {
+        return MathText.of(inline(tex));
+    }
+
+    /**
+     * A formula with places for values, marked {@code @name}.
+     *
+     * @throws MathsException if the TeX cannot be set
+     */
+    public MathTemplate template(String tex) {
+        return remembered(
+                templates,
+                tex,
+                t -> new MathTemplate(t, marked -> bare(katex.render(marked, false))));
+    }
+
+    /** Puts plain text into the opening tag. */
+    static String withText(String mathml, String plain) {
+        return "<math alttext=\"" + Xml.escape(plain) + "\"" + mathml.substring("<math".length());
+    }
+
+    private static String withText(String mathml) {
+        return withText(mathml, MathText.of(mathml));
+    }
+
+    /** The math element alone: without KaTeX's span, and without the TeX that some readers show. */
+    private static String bare(String html) {
+        String math = html.substring(html.indexOf("<math"), html.lastIndexOf("</math>"));
+        int annotation = math.lastIndexOf("<annotation");
+        return math.substring(0, annotation).replaceFirst("<semantics>", "") + "</math>";
+    }
+
+    /** Looks up without holding the engine, so a page in memory never waits for one being set. */
+    private static <T> T remembered(Map<String, T> memory, String tex, Function<String, T> make) {
+        T known = memory.get(tex);
+        if (known == null) {
+            known = make.apply(tex);
+            memory.put(tex, known);
+        }
+        return known;
+    }
+
+    private static <T> Map<String, T> remembering() {
+        return Collections.synchronizedMap(
+                new LinkedHashMap<>(64, 0.75f, true) {
+                    private static final long serialVersionUID = 1;
+
+                    @Override
+                    protected boolean removeEldestEntry(Map.Entry<String, T> eldest) {
+                        return size() > REMEMBERED;
+                    }
+                });
+    }
+}

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.page;
+
+import java.io.IOException;
+import java.io.StringReader;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.w3c.dom.Element;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+
+/** Markup written and read safely. */
+final class Xml {
+    private Xml() {}
+
+    /** Text as it may stand between tags and inside quoted attributes. */
+    static String escape(String text) {
+        StringBuilder out = new StringBuilder(text.length() + 16);
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            switch (c) {
+                case '&' -> out.append("&amp;");
+                case '<' -> out.append("&lt;");
+                case '>' -> out.append("&gt;");
+                case '"' -> out.append("&quot;");
+                case '\'' -> out.append("&#39;");
+                default -> out.append(writable(text, i) ? c : '\uFFFD');
+            }
+        }
+        return out.toString();
+    }
+
+    /** True if XML 1.0 can hold the character at this place. */
+    static boolean writable(String text, int i) {
+        char c = text.charAt(i);
+        if (Character.isHighSurrogate(c)) {
+            return i + 1 < text.length() && Character.isLowSurrogate(text.charAt(i + 1));
+        }
+        if (Character.isLowSurrogate(c)) {
+            return i > 0 && Character.isHighSurrogate(text.charAt(i - 1));
+        }
+        return c >= ' ' ? c < '\uFFFE' : c == '\t' || c == '\n' || c == '\r';
+    }
+
+    /** The root of well-formed markup; no document type, nothing fetched. */
+    static Element parse(String markup) {
+        try {
+            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+            factory.setXIncludeAware(false);
+            factory.setExpandEntityReferences(false);
+            return factory.newDocumentBuilder()
+                    .parse(new InputSource(new StringReader(markup)))
+                    .getDocumentElement();
+        } catch (ParserConfigurationException | SAXException | IOException e) {
+            throw new IllegalStateException("markup is not well formed: " + e.getMessage(), e);
+        }
+    }
+}

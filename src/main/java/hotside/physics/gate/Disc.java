@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.physics.gate;
+
+/** The round areas that pressures act on. */
+final class Disc {
+    private Disc() {}
+
+    /** Area of a disc, m²; it goes with the square of the diameter, m. */
+    static double area(double diameter) {
+        return Math.PI / 4 * diameter * diameter;
+    }
+}
