@@ -92,6 +92,7 @@ public final class Tour {
         Screen.until(() -> window.page().ready().isDone());
         mainJob(library);
         looks();
+        relation();
         everyLesson(library);
         Screen.run(stage::close);
         keeper.close();
@@ -187,6 +188,15 @@ public final class Tour {
         }
         Screen.run(() -> window.settings(usual));
         note("Looked at it in the dark theme, at 200 % text and in US shop units.");
+    }
+
+    /** The page of a relation, found by its name. */
+    private void relation() throws IOException {
+        Screen.run(() -> window.openRelation("crack-pressure"));
+        picture("relation");
+        Screen.run(() -> window.page().reveal("c1"));
+        picture("relation-calculator");
+        note("Looked up a relation.");
     }
 
     /** Every lesson from top to bottom, a screenful a picture. */

@@ -133,20 +133,9 @@ public final class LessonPage {
         return out.append("</section>").toString();
     }
 
+    /** The word that names an aside; the stylesheet puts its sign before it. */
     private static String head(String kind) {
-        String sign =
-                kind.equals("caution")
-                        ? "<svg class=\"sign\" viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path d=\"M12 2 23 21H1z\" fill=\"none\""
-                                + " stroke=\"currentColor\" stroke-width=\"2\" stroke-linejoin=\"round\"/><path d=\"M12 9v6M12 17.5v1\""
-                                + " stroke=\"currentColor\" stroke-width=\"2\" stroke-linecap=\"round\"/></svg>"
-                        : "<svg class=\"sign\" viewBox=\"0 0 24 24\" aria-hidden=\"true\"><circle cx=\"12\" cy=\"12\" r=\"10\" fill=\"none\""
-                                + " stroke=\"currentColor\" stroke-width=\"2\"/><path d=\"M12 11v6M12 7v1\" stroke=\"currentColor\""
-                                + " stroke-width=\"2\" stroke-linecap=\"round\"/></svg>";
-        return "<p class=\"aside-head\">"
-                + sign
-                + " "
-                + Xml.escape(Words.of("aside." + kind))
-                + "</p>";
+        return Html.element("p", "class=\"aside-head\"", Words.of("aside." + kind));
     }
 
     private static String neighbours(Optional<Lesson> before, Optional<Lesson> after) {
