@@ -109,6 +109,15 @@ class BleedSignalTest {
         assertTrue(out.number("shareOfChange") < 1);
     }
 
+    @Test
+    void onceTheBleedIsChokedTheHoseKeepsAFixedShareOfTheAbsolutePressure() {
+        // choked flow goes with the pressure before it, so both absolute pressures grow in step
+        double low = (AMBIENT + signal(250e3, 0.0013)) / (AMBIENT + 250e3);
+        double high = (AMBIENT + signal(400e3, 0.0013)) / (AMBIENT + 400e3);
+        assertEquals(low, high, 1e-9);
+        assertEquals(low, BleedSignal.shareOfChange(300e3, 0.0015, 0.0013, AMBIENT), 1e-6);
+    }
+
     @Property
     void aWiderBleedLeavesLess(@ForAll @DoubleRange(min = 0.2, max = 6) double mm) {
         assertTrue(signal(66e3, (mm + 0.01) / 1e3) < signal(66e3, mm / 1e3));
