@@ -1,11 +1,53 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside;
 
-/** Where the program starts. */
+import hotside.command.CommandLineDoor;
+import hotside.desk.DeskApplication;
+import hotside.desk.Headless;
+import hotside.desk.Tour;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * Where the program starts: the desk without arguments, else a command; the tour where there is no
+ * display.
+ */
 public final class Hotside {
     private Hotside() {}
 
     public static void main(String[] args) {
-        System.out.println("hotside");
+        PrintWriter out = writer(System.out);
+        PrintWriter err = writer(System.err);
+        if (args.length > 0) {
+            System.exit(CommandLineDoor.run(args, out, err, to -> Tour.guide(to, out)));
+        }
+        if (Headless.noDisplay()) {
+            out.println(
+                    "There is no display here, so the desk cannot open. Taking the tour instead.");
+            System.exit(Tour.guide(tourFolder(), out));
+        }
+        DeskApplication.open();
+    }
+
+    private static PrintWriter writer(java.io.PrintStream stream) {
+        return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), false);
+    }
+
+    /** Beside what the build made, or a temporary folder for an installed program. */
+    private static Path tourFolder() {
+        Path built = Path.of("target");
+        if (Files.isDirectory(built)) {
+            return built.resolve("tour");
+        }
+        try {
+            return Files.createTempDirectory("hotside-tour");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

@@ -63,12 +63,12 @@ final class PageView {
         void follow(String href);
 
         /**
-         * A chart's cursor was moved.
+         * A chart was pointed at.
          *
          * @param part its {@code data-part}
-         * @param along 0 at the left end of the axis to 1 at its right end; may lie outside
+         * @param across 0 at its left edge to 1 at its right edge
          */
-        void point(String part, double along);
+        void point(String part, double across);
 
         /**
          * An arrow key was pressed on a chart.
@@ -170,6 +170,19 @@ final class PageView {
         whenReady(() -> document().getDocumentElement().setAttribute(attribute, value));
     }
 
+    /** Moves the cursor line of a chart to a place along the chart's own horizontal coordinate. */
+    void cursor(String chart, double at) {
+        whenReady(
+                () -> {
+                    if (document().getElementById(chart) instanceof JSObject frame
+                            && frame.call("querySelector", "line.cursor") instanceof Element line) {
+                        line.setAttribute("x1", String.valueOf(at));
+                        line.setAttribute("x2", String.valueOf(at));
+                        line.setAttribute("visibility", "visible");
+                    }
+                });
+    }
+
     /** Brings an element into sight. */
     void reveal(String id) {
         whenReady(
@@ -207,6 +220,20 @@ final class PageView {
                     number(box, "width"),
                     number(box, "height")
                 });
+    }
+
+    /** How many screens the page is long, for the tour. */
+    int screenfuls() {
+        double height =
+                ((Number) engine.executeScript("document.documentElement.scrollHeight"))
+                        .doubleValue();
+        double seen = ((Number) engine.executeScript("window.innerHeight")).doubleValue();
+        return (int) Math.max(1, Math.ceil(height / seen));
+    }
+
+    /** Scrolls to one of the page's screens, from 0. */
+    void turnTo(int screen) {
+        engine.executeScript("window.scrollTo(0, window.innerHeight * " + screen + ")");
     }
 
     /** The text that the page shows, for tests and the tour. */
@@ -315,9 +342,7 @@ final class PageView {
     private void point(Element chart, int clientX) {
         JSObject box = (JSObject) ((JSObject) chart).call("getBoundingClientRect");
         double across = (clientX - number(box, "left")) / number(box, "width");
-        double start = Double.parseDouble(chart.getAttribute("data-from"));
-        double end = Double.parseDouble(chart.getAttribute("data-to"));
-        listener.point(chart.getAttribute("data-part"), (across - start) / (end - start));
+        listener.point(chart.getAttribute("data-part"), across);
     }
 
     /**

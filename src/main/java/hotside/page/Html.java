@@ -1,25 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.page;
 
-/** Writing HTML without letting a text become markup. */
-final class Html {
+/** Writing elements and attributes without letting a text become markup. */
+public final class Html {
     private Html() {}
 
-    /** The text as it may stand in an element or between double quotes. */
-    static String escape(String text) {
-        StringBuilder out = new StringBuilder(text.length() + 16);
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            switch (c) {
-                case '&' -> out.append("&amp;");
-                case '<' -> out.append("&lt;");
-                case '>' -> out.append("&gt;");
-                case '"' -> out.append("&quot;");
-                case '\'' -> out.append("&#39;");
-                default -> out.append(c < ' ' && c != '\n' && c != '\t' ? '\uFFFD' : c);
-            }
-        }
-        return out.toString();
+    /** The text as it may stand between tags and between double quotes. */
+    public static String escape(String text) {
+        return Xml.escape(text);
     }
 
     /** An element with escaped text. */
@@ -28,7 +16,7 @@ final class Html {
                 + tag
                 + (attributes.isEmpty() ? "" : " " + attributes)
                 + ">"
-                + escape(text)
+                + Xml.escape(text)
                 + "</"
                 + tag
                 + ">";
@@ -36,6 +24,6 @@ final class Html {
 
     /** One escaped attribute, with a leading space. */
     static String attribute(String name, String value) {
-        return " " + name + "=\"" + escape(value) + "\"";
+        return " " + name + "=\"" + Xml.escape(value) + "\"";
     }
 }

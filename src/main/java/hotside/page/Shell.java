@@ -26,7 +26,7 @@ public final class Shell {
      */
     public static String html(String theme, int percent) {
         return "<!DOCTYPE html><html lang=\"en\" data-theme=\""
-                + Html.escape(theme)
+                + Xml.escape(theme)
                 + "\" style=\"font-size:"
                 + percent
                 + "%\"><head><meta http-equiv=\"Content-Security-Policy\" content=\""

@@ -115,7 +115,9 @@ public final class Variants {
             Grid grid = system == UnitSystem.US_SHOP ? given.us().orElse(given.si()) : given.si();
             BigDecimal number = grid.values().get(random.below(grid.values().size()));
             List<BigDecimal> numbers =
-                    given.readings() == 0 ? List.of(number) : readings(given, number, random);
+                    given.isFixedRow()
+                            ? grid.values()
+                            : given.isRow() ? readings(given, number, random) : List.of(number);
             return converted
                     ? convert(given, new Picked(numbers, grid.scale()))
                     : new Picked(numbers, grid.scale());
@@ -153,8 +155,7 @@ public final class Variants {
                             .map(
                                     value ->
                                             BigDecimal.valueOf(
-                                                    Numbers.rounded(
-                                                            value, given.readings() == 0 ? 3 : 4)))
+                                                    Numbers.rounded(value, given.isRow() ? 4 : 3)))
                             .toList();
             return new Picked(numbers, scale);
         }
@@ -170,15 +171,15 @@ public final class Variants {
                                                             given.quantity(),
                                                             ambient))
                             .toList();
-            givens.put(given.name(), given.readings() == 0 ? (Object) si.get(0) : si);
+            givens.put(given.name(), given.isRow() ? (Object) si : si.get(0));
             String label = picked.scale().label();
             String numbers =
                     picked.numbers().stream()
                             .map(
                                     n ->
-                                            given.readings() == 0
-                                                    ? Numbers.plain(n.doubleValue())
-                                                    : n.toPlainString())
+                                            given.isRow()
+                                                    ? n.toPlainString()
+                                                    : Numbers.plain(n.doubleValue()))
                             .reduce((a, b) -> a + "; " + b)
                             .orElseThrow();
             shown.put(

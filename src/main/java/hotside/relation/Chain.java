@@ -109,7 +109,7 @@ public final class Chain {
         for (Use use : uses) {
             Values in = gather(use, known);
             if (use.solveFor().isPresent()) {
-                in = turnedRound(use, in);
+                in = turnedRound(use, in, true);
             }
             Worked worked = use.relation().work(in);
             worked.in().asMap().forEach((slot, value) -> known.put(use.name() + "." + slot, value));
@@ -145,7 +145,7 @@ public final class Chain {
             if (use.solveFor().isPresent()) {
                 String target = knownOutput(use);
                 Object goal = tamper.at(use.name() + "." + target, inputs.get(target), known);
-                inputs = turnedRound(use, inputs.with(target, goal));
+                inputs = turnedRound(use, inputs.with(target, goal), false);
                 String unknown = use.solveFor().get();
                 Object found = tamper.at(use.name() + "." + unknown, inputs.get(unknown), known);
                 inputs = inputs.with(unknown, found);
@@ -160,11 +160,13 @@ public final class Chain {
         return Values.of(known);
     }
 
-    private static Values turnedRound(Use use, Values in) {
+    private static Values turnedRound(Use use, Values in, boolean guarded) {
         String output = knownOutput(use);
         String unknown = use.solveFor().orElseThrow();
         Values others = in.without(output);
-        double found = Solver.solveFor(use.relation(), unknown, output, in.number(output), others);
+        double found =
+                Solver.solveFor(
+                        use.relation(), unknown, output, in.number(output), others, guarded);
         return others.with(unknown, found);
     }
 

@@ -37,6 +37,7 @@ public final class Relation {
     private final List<String> assumptions;
     private final List<String> sources;
     private final Consumer<Working> function;
+    private final Quantity measured;
     private final Map<String, Integer> inputIndex = new HashMap<>();
     private final Map<String, Integer> outputIndex = new HashMap<>();
 
@@ -51,6 +52,7 @@ public final class Relation {
         this.assumptions = List.copyOf(draft.assumptions);
         this.sources = List.copyOf(draft.sources);
         this.function = function;
+        this.measured = draft.measured;
         for (int i = 0; i < inputs.size(); i++) {
             inputIndex.put(inputs.get(i).name(), i);
         }
@@ -123,6 +125,25 @@ public final class Relation {
 
     public boolean isOutput(String name) {
         return outputIndex.containsKey(name);
+    }
+
+    /**
+     * The same relation for readings of a known quantity: what was {@link Quantity#AS_MEASURED}
+     * becomes it, so that a mean of powers is a power.
+     */
+    public Relation measuring(Quantity quantity) {
+        Draft draft = new Draft(id, title, topic).says(says).tex(tex);
+        inputs.forEach(slot -> draft.input(slot.measuring(quantity)));
+        outputs.forEach(slot -> draft.output(slot.measuring(quantity)));
+        assumptions.forEach(draft::assumes);
+        sources.forEach(draft::source);
+        draft.measured = quantity;
+        return draft.by(function);
+    }
+
+    /** What its readings measure; {@link Quantity#AS_MEASURED} where nobody has said. */
+    Quantity measured() {
+        return measured;
     }
 
     /** The value to start each input from. */
@@ -362,6 +383,7 @@ public final class Relation {
         private final String topic;
         private String says = "";
         private String tex = "";
+        private Quantity measured = Quantity.AS_MEASURED;
         private final List<Slot> inputs = new ArrayList<>();
         private final List<Slot> outputs = new ArrayList<>();
         private final List<String> assumptions = new ArrayList<>();

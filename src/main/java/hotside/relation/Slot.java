@@ -167,6 +167,18 @@ public final class Slot {
     }
 
     /**
+     * The slot for readings of a known quantity; itself if it does not hold readings as measured.
+     */
+    Slot measuring(Quantity known) {
+        if (quantity != Quantity.AS_MEASURED) {
+            return this;
+        }
+        Draft d = new Draft(this);
+        d.quantity = known;
+        return d.build();
+    }
+
+    /**
      * Shows the slot in these units where the quantity's own would be clumsy: a pipe's length in m,
      * not mm.
      */
@@ -270,7 +282,7 @@ public final class Slot {
         private final String name;
         private final String symbol;
         private final Kind kind;
-        private final Quantity quantity;
+        private Quantity quantity;
         private final String meaning;
         private double min = -Double.MAX_VALUE;
         private double max = Double.MAX_VALUE;

@@ -42,6 +42,20 @@ public final class Solver {
      */
     public static double solveFor(
             Relation relation, String unknown, String output, double target, Values others) {
+        return solveFor(relation, unknown, output, target, others, true);
+    }
+
+    /**
+     * As {@link #solveFor(Relation, String, String, double, Values)}, but the other inputs may lie
+     * outside their ranges if {@code guarded} is false: what a mistaken person would find.
+     */
+    static double solveFor(
+            Relation relation,
+            String unknown,
+            String output,
+            double target,
+            Values others,
+            boolean guarded) {
         Slot slot = relation.slot(unknown).filter(s -> relation.isInput(unknown)).orElse(null);
         if (slot == null || slot.kind() != Slot.Kind.NUMBER) {
             throw new RelationException(
@@ -51,8 +65,11 @@ public final class Solver {
             throw new RelationException(
                     output, relation.id() + ": \"" + output + "\" is not an output");
         }
-        checkOthers(relation, slot, others);
-        UnivariateFunction miss = x -> outputAt(relation, output, others.with(unknown, x)) - target;
+        if (guarded) {
+            checkOthers(relation, slot, others);
+        }
+        UnivariateFunction miss =
+                x -> outputAt(relation, output, others.with(unknown, x), guarded) - target;
         double close = FOUND * Math.max(Math.abs(target), 1e-12);
 
         double[] grid = grid(slot);
@@ -158,9 +175,11 @@ public final class Solver {
                 : (slot.usualMin() + slot.usualMax()) / 2;
     }
 
-    private static double outputAt(Relation relation, String output, Values given) {
+    private static double outputAt(
+            Relation relation, String output, Values given, boolean guarded) {
         try {
-            return relation.value(output, given);
+            Values out = guarded ? relation.solve(given) : relation.solveUnguarded(given);
+            return out.number(output);
         } catch (RelationException e) {
             return Double.NaN;
         }

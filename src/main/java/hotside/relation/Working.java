@@ -66,7 +66,8 @@ public final class Working {
             double value,
             String text) {
         if (steps != null) {
-            steps.add(new Step(name, symbol, quantity, formula, value, text, false));
+            Quantity known = quantity == Quantity.AS_MEASURED ? relation.measured() : quantity;
+            steps.add(new Step(name, symbol, known, formula, value, text, false));
         }
         return value;
     }

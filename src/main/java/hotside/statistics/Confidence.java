@@ -42,7 +42,7 @@ public final class Confidence {
      * <p>Found from the logarithm of the tail, so that it stays exact for a confidence near 1.
      *
      * @param confidence between 0 and 1, both excluded
-     * @param degreesOfFreedom above 0, need not be whole, may be infinite
+     * @param degreesOfFreedom at least 1/2, need not be whole, may be infinite
      * @return correct to about 1e-11 of itself for a confidence above 0.01
      */
     public static double student(double confidence, double degreesOfFreedom) {
@@ -71,9 +71,13 @@ public final class Confidence {
             return Erf.erfc(Math.abs(t) / Math.sqrt(2));
         }
         double square = t * t;
-        return Double.isInfinite(square)
-                ? 0
-                : Beta.regularizedBeta(
-                        degreesOfFreedom / (degreesOfFreedom + square), degreesOfFreedom / 2, 0.5);
+        if (Double.isInfinite(square)) {
+            return 0;
+        }
+        double half = degreesOfFreedom / 2;
+        // Near the middle the beta function is asked from its other end, where t keeps its digits.
+        return square < 1
+                ? 1 - Beta.regularizedBeta(square / (degreesOfFreedom + square), 0.5, half)
+                : Beta.regularizedBeta(degreesOfFreedom / (degreesOfFreedom + square), half, 0.5);
     }
 }

@@ -56,11 +56,7 @@ public record Expected(Quantity quantity, Scale scale, double ambient, DecimalHa
         return switch (quantity) {
             case FLAG -> "Type yes or no.";
             case COUNT -> "A whole number was expected, such as 4.";
-            default ->
-                    capital(article(quantity.words()))
-                            + " was expected, such as "
-                            + example()
-                            + ".";
+            default -> expectation() + ", such as " + example() + ".";
         };
     }
 
@@ -70,11 +66,10 @@ public record Expected(Quantity quantity, Scale scale, double ambient, DecimalHa
         return Shown.join(habit.write("12.5"), shown);
     }
 
-    static String article(String words) {
-        return ("aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ") + words;
-    }
-
-    private static String capital(String sentence) {
-        return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
+    /** {@code A gauge pressure was expected}, to be gone on with. */
+    String expectation() {
+        String words = quantity.words();
+        String article = "aeiou".indexOf(words.charAt(0)) >= 0 ? "An " : "A ";
+        return article + words + " was expected";
     }
 }

@@ -139,8 +139,7 @@ final class UnitReader {
                         .map(Unit::symbol)
                         .filter(symbol -> !symbol.equals("1"))
                         .toList();
-        String expectation = Expected.article(quantity.words()) + " was expected";
-        String sentence = Character.toUpperCase(expectation.charAt(0)) + expectation.substring(1);
+        String sentence = expected.expectation();
         return symbols.isEmpty()
                 ? sentence + ", without a unit."
                 : sentence + ", in " + listed(symbols) + ".";

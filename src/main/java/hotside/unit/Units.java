@@ -483,6 +483,29 @@ public final class Units {
         return first == 0 ? lower : first + lower.substring(1);
     }
 
+    /**
+     * What a value in this unit most likely measures: the first quantity of the first dimension
+     * that has the spelling. A pressure without a mark is taken as a difference, which has no zero
+     * to get wrong.
+     *
+     * @param spelling a unit, for pressures with or without {@code gauge} or {@code abs} after it
+     */
+    public static Optional<Quantity> quantityOf(String spelling) {
+        String word = spelling.strip();
+        boolean gauge = word.endsWith(" gauge");
+        boolean absolute = word.endsWith(" abs");
+        String bare = gauge || absolute ? word.substring(0, word.lastIndexOf(' ')).strip() : word;
+        if (find(Dimension.PRESSURE, bare).isPresent()) {
+            return Optional.of(
+                    gauge
+                            ? Quantity.GAUGE_PRESSURE
+                            : absolute ? Quantity.PRESSURE : Quantity.PRESSURE_DIFFERENCE);
+        }
+        return Arrays.stream(Quantity.values())
+                .filter(quantity -> find(quantity.dimension(), bare).isPresent())
+                .findFirst();
+    }
+
     private static void unit(
             Dimension dimension, String symbol, String name, double factor, String... aliases) {
         add(new Unit(symbol, name, dimension, factor, 0, Arrays.asList(aliases)));

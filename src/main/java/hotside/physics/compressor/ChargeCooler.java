@@ -95,7 +95,7 @@ public final class ChargeCooler {
         double outlet =
                 w.out(
                         "outletTemperature",
-                        "@inletTemperature - @effectiveness\\,@span",
+                        "@inletTemperature - @effectiveness \\cdot @span",
                         temperature(inlet, coolant, effectiveness),
                         "It goes this share of the way.");
         w.out(

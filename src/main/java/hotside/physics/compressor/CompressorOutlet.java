@@ -102,7 +102,7 @@ public final class CompressorOutlet {
         double efficiency = w.in("efficiency");
         w.out(
                 "outletPressure",
-                "@pressureRatio\\,@inletPressure",
+                "@pressureRatio \\cdot @inletPressure",
                 ratio * w.in("inletPressure"),
                 "The ratio of absolute pressures.");
         w.step(

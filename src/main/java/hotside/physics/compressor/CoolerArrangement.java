@@ -18,9 +18,9 @@ public enum CoolerArrangement {
     CROSSFLOW(
             "crossflow",
             CoolerArrangement::crossflow,
-            "\\frac{1}{@capacityRatio\\,@ntu}\\sum_{n \\ge 0}"
+            "\\frac{1}{@capacityRatio \\cdot @ntu}\\sum_{n \\ge 0}"
                     + "\\left(1 - e^{-@ntu}\\sum_{m \\le n}\\frac{@ntu^m}{m!}\\right)"
-                    + "\\left(1 - e^{-@capacityRatio\\,@ntu}\\sum_{m \\le n}\\frac{(@capacityRatio\\,@ntu)^m}{m!}\\right)",
+                    + "\\left(1 - e^{-@capacityRatio \\cdot @ntu}\\sum_{m \\le n}\\frac{(@capacityRatio \\cdot @ntu)^m}{m!}\\right)",
             "Crossflow with both flows kept in their passages; the sum runs until its terms vanish."),
     /** The two flows run against each other: the best there is. */
     COUNTERFLOW(
@@ -44,7 +44,7 @@ public enum CoolerArrangement {
     CROSSFLOW_MIN_MIXED(
             "crossflow-min-mixed",
             CoolerArrangement::minMixed,
-            "1 - e^{-\\frac{1}{@capacityRatio}(1 - e^{-@capacityRatio\\,@ntu})}",
+            "1 - e^{-\\frac{1}{@capacityRatio}(1 - e^{-@capacityRatio \\cdot @ntu})}",
             "Crossflow, the smaller flow free to mix sideways.");
 
     /** Transfer units beyond which no cooler is built and the sum grows long. */
@@ -94,8 +94,21 @@ public enum CoolerArrangement {
         return text;
     }
 
-    static CoolerArrangement of(String word) {
-        return Stream.of(values()).filter(a -> a.word.equals(word)).findFirst().orElseThrow();
+    /**
+     * @param word one of the words of the arrangements
+     * @throws IllegalArgumentException if there is none of this name; the message lists them
+     */
+    public static CoolerArrangement of(String word) {
+        return Stream.of(values())
+                .filter(a -> a.word.equals(word))
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                new IllegalArgumentException(
+                                        "no arrangement is called \""
+                                                + word
+                                                + "\"; there are "
+                                                + String.join(", ", words())));
     }
 
     static String[] words() {

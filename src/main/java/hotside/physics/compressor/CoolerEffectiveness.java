@@ -103,7 +103,7 @@ public final class CoolerEffectiveness {
                         "airCapacity",
                         "C_a",
                         Quantity.CONDUCTANCE,
-                        "1005\\,@airFlow",
+                        "1005 \\cdot @airFlow",
                         DryAir.CP * w.in("airFlow"),
                         "Heat that the charge gives for each kelvin of cooling, in a second.");
         double coolant =
@@ -111,7 +111,7 @@ public final class CoolerEffectiveness {
                         "coolantCapacity",
                         "C_k",
                         Quantity.CONDUCTANCE,
-                        "@coolantCp\\,@coolantFlow",
+                        "@coolantCp \\cdot @coolantFlow",
                         w.in("coolantCp") * w.in("coolantFlow"),
                         "Heat that the coolant takes for each kelvin of warming, in a second.");
         double least = Math.min(air, coolant);
@@ -145,7 +145,7 @@ public final class CoolerEffectiveness {
                 "airEffectiveness",
                 air <= coolant
                         ? "@effectiveness"
-                        : "@effectiveness\\,\\frac{@coolantCapacity}{@airCapacity}",
+                        : "@effectiveness \\cdot \\frac{@coolantCapacity}{@airCapacity}",
                 effectiveness * least / air,
                 air <= coolant
                         ? "The charge has the smaller capacity rate, so for it the two are the same."

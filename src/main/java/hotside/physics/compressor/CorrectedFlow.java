@@ -95,7 +95,7 @@ public final class CorrectedFlow {
                 "Pressure at the inlet over that at the reference.");
         w.out(
                 "correctedFlow",
-                "@massFlow\\,\\frac{@temperatureTerm}{@pressureTerm}",
+                "@massFlow \\cdot \\frac{@temperatureTerm}{@pressureTerm}",
                 of(
                         w.in("massFlow"),
                         pressure,

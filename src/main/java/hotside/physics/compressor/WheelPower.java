@@ -62,7 +62,7 @@ public final class WheelPower {
     private static void work(Working w) {
         w.out(
                 "power",
-                "@massFlow\\,@specificWork",
+                "@massFlow \\cdot @specificWork",
                 of(w.in("massFlow"), w.in("specificWork")),
                 "Kilograms in a second times joules for each.");
     }

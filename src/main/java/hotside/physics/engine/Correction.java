@@ -27,8 +27,9 @@ final class Correction {
                         "without boost: manifold pressure follows the air around");
     }
 
-    static Slot pressure(String meaning, double usualMin, double usualMax, String reason) {
-        return Slot.number("drypressure", "p_d", Quantity.PRESSURE, meaning)
+    static Slot pressure(
+            String symbol, String meaning, double usualMin, double usualMax, String reason) {
+        return Slot.number("drypressure", symbol, Quantity.PRESSURE, meaning)
                 .range(30e3, 150e3)
                 .usual(usualMin, usualMax, reason)
                 .typical(97.5e3);

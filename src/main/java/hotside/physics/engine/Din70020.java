@@ -23,6 +23,7 @@ public final class Din70020 {
                             "k = \\frac{101.3\\,\\mathrm{kPa}}{p}\\,\\sqrt{\\frac{T}{293\\,\\mathrm{K}}}")
                     .input(
                             Correction.pressure(
+                                    "p",
                                     "barometer reading; this standard takes nothing off for moisture",
                                     60e3,
                                     110e3,
@@ -65,7 +66,7 @@ public final class Din70020 {
         double factor =
                 w.out(
                         "factor",
-                        "@pressureTerm\\,\\sqrt{\\frac{@counted}{293}}",
+                        "@pressureTerm \\cdot \\sqrt{\\frac{@counted}{293}}",
                         factor(pressure, w.in("temperature")),
                         "Warm air enters faster, so the temperature counts by its root.");
         Correction.cautions(

@@ -23,6 +23,7 @@ public final class Iso1585 {
                             "k = \\left(\\frac{99\\,\\mathrm{kPa}}{p_d}\\right)^{1.2}\\left(\\frac{T}{298\\,\\mathrm{K}}\\right)^{0.6}")
                     .input(
                             Correction.pressure(
+                                    "p_d",
                                     "barometer reading less the pressure of the water vapour",
                                     80e3,
                                     110e3,
@@ -77,7 +78,7 @@ public final class Iso1585 {
         double factor =
                 w.out(
                         "factor",
-                        "@pressureTerm\\,@temperatureTerm",
+                        "@pressureTerm \\cdot @temperatureTerm",
                         factor(pressure, w.in("temperature")),
                         "Both together.");
         Correction.cautions(

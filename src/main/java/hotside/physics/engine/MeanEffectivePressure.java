@@ -59,7 +59,7 @@ public final class MeanEffectivePressure {
                 "workPerCycle",
                 "W",
                 Quantity.ENERGY,
-                "2 \\cdot 2\\pi\\,@torque",
+                "2 \\cdot 2\\pi \\cdot @torque",
                 2 * Rotation.angular(torque),
                 "Torque times the angle of two turns is the work of one cycle.");
         w.out(

@@ -81,12 +81,12 @@ public final class MixtureRatio {
         double hydrogen = w.in("hydrogenCarbonRatio");
         w.out(
                 "stoichiometricRatio",
-                "\\frac{34.56\\,(4 + @hydrogenCarbonRatio)}{12.011 + 1.008\\,@hydrogenCarbonRatio}",
+                "\\frac{34.56\\,(4 + @hydrogenCarbonRatio)}{12.011 + 1.008 \\cdot @hydrogenCarbonRatio}",
                 stoichiometric(hydrogen),
                 "Air that burns each carbon to carbon dioxide and each two hydrogens to water, over the mass of the fuel.");
         w.out(
                 "airFuelRatio",
-                "@lambda\\,@stoichiometricRatio",
+                "@lambda \\cdot @stoichiometricRatio",
                 of(w.in("lambda"), hydrogen),
                 "Lambda times just enough.");
     }

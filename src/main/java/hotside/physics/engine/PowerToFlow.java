@@ -103,13 +103,13 @@ public final class PowerToFlow {
         double fuel =
                 w.out(
                         "fuelFlow",
-                        "@bsfc\\,@power",
+                        "@bsfc \\cdot @power",
                         fuelFlow(w.in("power"), w.in("bsfc")),
                         "Fuel for each joule times joules in a second.");
         double air =
                 w.out(
                         "airFlow",
-                        "@airFuelRatio\\,@fuelFlow",
+                        "@airFuelRatio \\cdot @fuelFlow",
                         airFlow(fuel, ratio),
                         "Each kilogram of fuel takes this many kilograms of air along.");
         w.out(

@@ -78,7 +78,7 @@ public final class PumpingLoss {
                 "Pressure that the piston pushes against, less the pressure that pushes it.");
         w.out(
                 "power",
-                "@pumpingPressure\\,@displacement\\,\\frac{@speed}{2}",
+                "@pumpingPressure \\cdot @displacement \\cdot \\frac{@speed}{2}",
                 power(exhaust, intake, w.in("displacement"), w.in("speed")),
                 "Pressure times the volume swept in a second; one exchange of gas in two turns.");
     }

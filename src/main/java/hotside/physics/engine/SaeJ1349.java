@@ -23,6 +23,7 @@ public final class SaeJ1349 {
                             "k = 1.18\\,\\frac{99\\,\\mathrm{kPa}}{p_d}\\,\\sqrt{\\frac{T}{298\\,\\mathrm{K}}} - 0.18")
                     .input(
                             Correction.pressure(
+                                    "p_d",
                                     "barometer reading less the pressure of the water vapour",
                                     90e3,
                                     105e3,
@@ -61,13 +62,13 @@ public final class SaeJ1349 {
                 "atmosphere",
                 "f_a",
                 Quantity.RATIO,
-                "\\frac{99000}{@drypressure}\\,\\sqrt{\\frac{@counted}{298}}",
+                "\\frac{99000}{@drypressure} \\cdot \\sqrt{\\frac{@counted}{298}}",
                 atmosphere(pressure, counted),
                 "Air at the reference over air today, as the cylinders take it in.");
         double factor =
                 w.out(
                         "factor",
-                        "1.18\\,@atmosphere - 0.18",
+                        "1.18 \\cdot @atmosphere - 0.18",
                         factor(pressure, w.in("temperature")),
                         "Power in the cylinders goes with the air; friction does not.");
         Correction.cautions(

@@ -25,6 +25,7 @@ public final class SaeJ607 {
                             "k = \\frac{101.325\\,\\mathrm{kPa}}{p_d}\\,\\sqrt{\\frac{T}{288.71\\,\\mathrm{K}}}")
                     .input(
                             Correction.pressure(
+                                    "p_d",
                                     "barometer reading less the pressure of the water vapour",
                                     60e3,
                                     110e3,
@@ -66,7 +67,7 @@ public final class SaeJ607 {
         double factor =
                 w.out(
                         "factor",
-                        "@pressureTerm\\,\\sqrt{\\frac{@temperature}{288.71}}",
+                        "@pressureTerm \\cdot \\sqrt{\\frac{@temperature}{288.71}}",
                         factor(pressure, w.in("temperature")),
                         "Warm air enters faster, so the temperature counts by its root; 60 °F is 288.71 K.");
         Correction.cautions(

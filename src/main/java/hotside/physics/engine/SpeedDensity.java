@@ -98,19 +98,19 @@ public final class SpeedDensity {
                 "density",
                 "\\rho_m",
                 Quantity.DENSITY,
-                "\\frac{@manifoldPressure}{287.05\\,@manifoldTemperature}",
+                "\\frac{@manifoldPressure}{287.05 \\cdot @manifoldTemperature}",
                 DryAir.density(pressure, temperature),
                 "Density of the air in the manifold, from absolute pressure and kelvin.");
         w.step(
                 "swept",
                 "\\dot V",
                 Quantity.VOLUME_FLOW,
-                "@displacement\\,\\frac{@speed}{2}",
+                "@displacement \\cdot \\frac{@speed}{2}",
                 sweptFlow(displacement, speed),
                 "A four-stroke engine fills its displacement once in two turns.");
         w.out(
                 "airFlow",
-                "@volumetricEfficiency\\,@density\\,@swept",
+                "@volumetricEfficiency \\cdot @density \\cdot @swept",
                 airFlow(displacement, speed, w.in("volumetricEfficiency"), pressure, temperature),
                 "The swept volume is filled to this share.");
     }

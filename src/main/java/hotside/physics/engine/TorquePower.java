@@ -65,7 +65,7 @@ public final class TorquePower {
     private static void work(Working w) {
         w.out(
                 "power",
-                "2\\pi\\,@speed\\,@torque",
+                "2\\pi \\cdot @speed \\cdot @torque",
                 of(w.in("torque"), w.in("speed")),
                 "Each turn sweeps 2π radians; torque times the angle swept in a second is work in a second.");
     }

@@ -148,13 +148,13 @@ public final class BoostThreshold {
                         "gasConstant",
                         "R",
                         Quantity.SPECIFIC_HEAT,
-                        "@cp\\,\\frac{@gamma - 1}{@gamma}",
+                        "@cp \\cdot \\frac{@gamma - 1}{@gamma}",
                         ExhaustSlots.gasConstant(w.in("gamma"), w.in("cp")),
                         "The gas constant that belongs to the two.");
         double flow =
                 w.out(
                         "exhaustFlow",
-                        "@effectiveArea\\,\\frac{@turbineInletPressure}{\\sqrt{@gasConstant\\,@turbineInletTemperature}}\\,"
+                        "@effectiveArea \\cdot \\frac{@turbineInletPressure}{\\sqrt{@gasConstant \\cdot @turbineInletTemperature}} \\cdot "
                                 + "\\sqrt{@gamma}\\left(\\frac{2}{@gamma + 1}\\right)^{\\frac{@gamma + 1}{2(@gamma - 1)}}"
                                 + "\\sqrt{1 - @expansionRatio^{-2}}",
                         exhaustFlow(
@@ -187,7 +187,7 @@ public final class BoostThreshold {
                 "compressorWork",
                 "w_c",
                 Quantity.SPECIFIC_ENERGY,
-                "1005\\,\\frac{@ambientTemperature}{@compressorEfficiency}\\left(@pressureRatio^{0.4/1.4} - 1\\right)",
+                "1005 \\cdot \\frac{@ambientTemperature}{@compressorEfficiency}\\left(@pressureRatio^{0.4/1.4} - 1\\right)",
                 CompressorOutlet.specificWork(
                         w.in("ambientTemperature"), ratio, w.in("compressorEfficiency")),
                 "What it takes for each kilogram of air.");
@@ -199,7 +199,7 @@ public final class BoostThreshold {
                         "available",
                         "w_0",
                         Quantity.SPECIFIC_ENERGY,
-                        "@mechanicalEfficiency\\,@turbineEfficiency\\left(1 + \\frac{1}{@airFuelRatio}\\right)@cp\\,@turbineInletTemperature",
+                        "@mechanicalEfficiency \\cdot @turbineEfficiency\\left(1 + \\frac{1}{@airFuelRatio}\\right) \\cdot @cp \\cdot @turbineInletTemperature",
                         TurboBalance.available(
                                 w.in("turbineInletTemperature"),
                                 w.in("turbineEfficiency"),
@@ -219,7 +219,7 @@ public final class BoostThreshold {
                 "Expansion far enough to give just what is taken.");
         w.out(
                 "turbineInletPressure",
-                "@expansionRatio\\,@outletPressure",
+                "@expansionRatio \\cdot @outletPressure",
                 ratio * w.in("outletPressure"),
                 "The pressure behind, multiplied.");
         return ratio;
@@ -245,7 +245,7 @@ public final class BoostThreshold {
         double temperature = chargeSteps(w);
         w.out(
                 "speed",
-                "\\frac{2\\,@airFlow \\cdot 287.05\\,@manifoldTemperature}{@volumetricEfficiency\\,@manifoldPressure\\,@displacement}",
+                "\\frac{2 \\cdot @airFlow \\cdot 287.05 \\cdot @manifoldTemperature}{@volumetricEfficiency \\cdot @manifoldPressure \\cdot @displacement}",
                 SpeedDensity.speed(
                         air,
                         w.in("displacement"),

@@ -247,7 +247,7 @@ public final class RotorSpinUp {
                         "netPower",
                         "P",
                         Quantity.POWER,
-                        "@mechanicalEfficiency\\,@turbinePower - @compressorPower",
+                        "@mechanicalEfficiency \\cdot @turbinePower - @compressorPower",
                         w.in("mechanicalEfficiency") * w.in("turbinePower")
                                 - w.in("compressorPower"),
                         "What the turbine gives beyond what bearings and compressor take.");

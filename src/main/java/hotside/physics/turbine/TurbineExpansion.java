@@ -128,7 +128,7 @@ public final class TurbineExpansion {
                 "What a perfect turbine would cool the gas by.");
         w.out(
                 "outletTemperature",
-                "@inletTemperature - @efficiency\\,@idealDrop",
+                "@inletTemperature - @efficiency \\cdot @idealDrop",
                 temperature(temperature, ratio, efficiency, gamma),
                 "A real one cools it less, by its efficiency.");
         w.out(

@@ -124,7 +124,7 @@ public final class TurbineSwallow {
                         "gasConstant",
                         "R",
                         Quantity.SPECIFIC_HEAT,
-                        "@cp\\,\\frac{@gamma - 1}{@gamma}",
+                        "@cp \\cdot \\frac{@gamma - 1}{@gamma}",
                         ExhaustSlots.gasConstant(gamma, w.in("cp")),
                         "The gas constant that belongs to the two.");
         w.step(
@@ -138,12 +138,12 @@ public final class TurbineSwallow {
                 "chokedFlow",
                 "\\dot m^*",
                 Quantity.MASS_FLOW,
-                "@effectiveArea\\,\\frac{@inletPressure}{\\sqrt{@gasConstant\\,@inletTemperature}}\\,@chokedFunction",
+                "@effectiveArea \\cdot \\frac{@inletPressure}{\\sqrt{@gasConstant \\cdot @inletTemperature}} \\cdot @chokedFunction",
                 massFlow(area, inlet, temperature, 0, gamma, gasConstant),
                 "More than this no pressure behind can draw through.");
         w.out(
                 "massFlow",
-                "@chokedFlow\\,\\sqrt{1 - \\left(\\frac{@outletPressure}{@inletPressure}\\right)^2}",
+                "@chokedFlow \\cdot \\sqrt{1 - \\left(\\frac{@outletPressure}{@inletPressure}\\right)^2}",
                 massFlow(area, inlet, temperature, outlet, gamma, gasConstant),
                 "The ellipse: the pressure behind holds some of it back.");
     }

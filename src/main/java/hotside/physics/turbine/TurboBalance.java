@@ -157,7 +157,7 @@ public final class TurboBalance {
                         "compressorWork",
                         "w_c",
                         Quantity.SPECIFIC_ENERGY,
-                        "1005\\,\\frac{@compressorInletTemperature}{@compressorEfficiency}\\left(@pressureRatio^{0.4/1.4} - 1\\right)",
+                        "1005 \\cdot \\frac{@compressorInletTemperature}{@compressorEfficiency}\\left(@pressureRatio^{0.4/1.4} - 1\\right)",
                         CompressorOutlet.specificWork(
                                 w.in("compressorInletTemperature"),
                                 w.in("pressureRatio"),
@@ -175,7 +175,7 @@ public final class TurboBalance {
                 "Expansion far enough to give just what is taken.");
         w.out(
                 "inletPressure",
-                "@expansionRatio\\,@outletPressure",
+                "@expansionRatio \\cdot @outletPressure",
                 ratio * w.in("outletPressure"),
                 "The balance fixes a ratio, so the pressure behind sets the one before.");
         w.out(
@@ -185,7 +185,7 @@ public final class TurboBalance {
                 "With boost held the ratio stays, so p3 moves by the ratio for each unit that p4 moves.");
         w.out(
                 "inletPressureRise",
-                "@multiplication\\,@outletPressureRise",
+                "@multiplication \\cdot @outletPressureRise",
                 ratio * w.in("outletPressureRise"),
                 "What is added behind comes back before the turbine, multiplied.");
         w.caution(
@@ -207,7 +207,7 @@ public final class TurboBalance {
                 "available",
                 "w_0",
                 Quantity.SPECIFIC_ENERGY,
-                "@mechanicalEfficiency\\,@turbineEfficiency\\,@exhaustThrough\\,@cp\\,@turbineInletTemperature",
+                "@mechanicalEfficiency \\cdot @turbineEfficiency \\cdot @exhaustThrough \\cdot @cp \\cdot @turbineInletTemperature",
                 available(
                         w.in("turbineInletTemperature"),
                         w.in("turbineEfficiency"),

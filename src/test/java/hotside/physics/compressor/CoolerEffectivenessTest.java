@@ -145,6 +145,12 @@ class CoolerEffectivenessTest {
     }
 
     @Test
+    void namesTheArrangementsItKnows() {
+        var e = assertThrows(IllegalArgumentException.class, () -> CoolerArrangement.of("zigzag"));
+        assertTrue(e.getMessage().contains("crossflow, counterflow"), e.getMessage());
+    }
+
+    @Test
     void refusesARatioAboveOne() {
         assertThrows(IllegalArgumentException.class, () -> COUNTERFLOW.effectiveness(1, 1.2));
         assertThrows(

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.command;
+
+import hotside.content.ContentFile;
+import hotside.content.ContentFolder;
+import hotside.content.Finding;
+import hotside.page.ContentCheck;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Tells an author what is wrong with lessons and problems, all of it at once. */
+@Command(
+        name = "check-content",
+        description =
+                "Checks lessons and problems: those of a folder, or those that come with the program.",
+        mixinStandardHelpOptions = true)
+final class CheckContentCommand implements Callable<Integer> {
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "DIR",
+            description = "a folder with .md files, at any depth")
+    private Path folder;
+
+    @Option(names = "--short", description = "one line a finding")
+    private boolean brief;
+
+    @Spec private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        List<Finding> findings = new ArrayList<>();
+        List<ContentFile> files = new ArrayList<>();
+        for (ContentFolder each : folders()) {
+            findings.addAll(each.findings());
+            files.addAll(each.files());
+        }
+        ContentCheck check = new ContentCheck();
+        findings.addAll(check.check(files));
+        PrintWriter out = spec.commandLine().getOut();
+        findings.forEach(finding -> out.println(brief ? finding.oneLine() : finding.text() + "\n"));
+        out.println(
+                files.size()
+                        + " files, "
+                        + check.read()
+                        + " sound, "
+                        + findings.size()
+                        + " findings");
+        return findings.isEmpty() ? CommandLineDoor.FINE : CommandLineDoor.FINDINGS;
+    }
+
+    private List<ContentFolder> folders() {
+        if (folder == null) {
+            return List.of(
+                    ContentFolder.ofResources("hotside/lessons"),
+                    ContentFolder.ofResources("hotside/problems"));
+        }
+        if (!Files.isDirectory(folder)) {
+            throw new UsageException("There is no folder " + folder + ".");
+        }
+        return List.of(ContentFolder.read(folder));
+    }
+}

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.command;
+
+import hotside.relation.RelationException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.function.ToIntFunction;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The door for those who type: finds the command and reports what went wrong in words. */
+@Command(
+        name = "hotside",
+        description =
+                "A tutor for what a change on a turbo's exhaust side is worth. Without a command the desk opens.",
+        mixinStandardHelpOptions = true,
+        version = "Hotside 0.1.0",
+        subcommands = CommandLine.HelpCommand.class)
+public final class CommandLineDoor implements Runnable {
+    /** All is well. */
+    public static final int FINE = 0;
+
+    /** The command worked and found something wrong in what it was given. */
+    public static final int FINDINGS = 1;
+
+    /** The command was not used rightly. */
+    public static final int USAGE = 2;
+
+    @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+    private CommandLineDoor() {}
+
+    /**
+     * Runs one command.
+     *
+     * @param args as typed, the command first
+     * @param out where results go
+     * @param err where complaints go
+     * @param tour drives the real screens and puts pictures into a folder; returns an exit code
+     * @return the exit code
+     */
+    public static int run(
+            String[] args, PrintWriter out, PrintWriter err, ToIntFunction<Path> tour) {
+        CommandLine line = new CommandLine(new CommandLineDoor());
+        line.addSubcommand(new RelationsCommand());
+        line.addSubcommand(new WorkCommand());
+        line.addSubcommand(new VariantCommand());
+        line.addSubcommand(new AnswerCommand());
+        line.addSubcommand(new DrillCommand());
+        line.addSubcommand(new LessonCommand());
+        line.addSubcommand(new CheckContentCommand());
+        line.addSubcommand(new TourCommand(tour));
+        line.setOut(out);
+        line.setErr(err);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setExecutionExceptionHandler((e, command, parsed) -> complain(e, err));
+        int code = line.execute(args);
+        out.flush();
+        err.flush();
+        return code;
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+
+    private static int complain(Exception e, PrintWriter err) {
+        if (e instanceof UsageException || e instanceof RelationException) {
+            err.println(e.getMessage());
+            return USAGE;
+        }
+        err.println("Hotside stumbled: " + e);
+        e.printStackTrace(err);
+        return CommandLine.ExitCode.SOFTWARE + USAGE;
+    }
+}

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.command;
+
+import hotside.course.Course;
+import hotside.course.Lesson;
+import hotside.page.LessonText;
+import hotside.page.Maths;
+import hotside.problem.ProblemBank;
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Prints a lesson as plain text, or the list of lessons. */
+@Command(
+        name = "lesson",
+        description = "Prints a lesson as plain text; without a name, lists the lessons.",
+        mixinStandardHelpOptions = true)
+final class LessonCommand implements Callable<Integer> {
+    @Parameters(index = "0", arity = "0..1", paramLabel = "ID", description = "strand/name")
+    private String id;
+
+    @Option(names = "--units", description = "si or us", defaultValue = "si")
+    private WorkCommand.Shop shop;
+
+    @Spec private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        Course course = Course.shipped();
+        if (id == null) {
+            course.lessons()
+                    .forEach(
+                            l ->
+                                    out.println(
+                                            l.id()
+                                                    + ": "
+                                                    + l.title()
+                                                    + " ("
+                                                    + l.strand()
+                                                    + ", "
+                                                    + l.minutes()
+                                                    + " min)"));
+            return CommandLineDoor.FINE;
+        }
+        Lesson lesson =
+                course.find(id)
+                        .orElseThrow(
+                                () ->
+                                        Lookups.unknown(
+                                                "lesson",
+                                                id,
+                                                course.lessons().stream().map(Lesson::id).toList(),
+                                                "lesson"));
+        out.println(new LessonText(new Maths()).of(lesson, ProblemBank.shipped(), shop.system()));
+        return CommandLineDoor.FINE;
+    }
+}

@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.course;
+
+import hotside.problem.Given;
+import hotside.problem.Literal;
+import hotside.problem.Variants;
+import hotside.relation.Chain;
+import hotside.relation.Slot;
+import hotside.relation.SlotScale;
+import hotside.unit.DecimalHabit;
+import hotside.unit.Quantity;
+import hotside.unit.Scale;
+import hotside.unit.Shown;
+import hotside.unit.UnitSystem;
+import hotside.unit.Units;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * The computed values of a lesson's prose. An expression is a place (a named value or {@code
+ * use.slot}), a difference {@code a - b}, a ratio {@code a / b} or {@code change from a to b} in
+ * percent; behind it may stand {@code in UNIT} and {@code , N digits}.
+ */
+public final class Computed {
+    private static final int DIGITS = 3;
+    private static final int ROW_DIGITS = 4;
+    private static final String PLACE = "[a-z][A-Za-z0-9]*(?:\\.[a-z][A-Za-z0-9]*)?";
+    private static final Pattern FORM =
+            Pattern.compile(
+                    "(?:(?<change>change from (?<from>"
+                            + PLACE
+                            + ") to (?<to>"
+                            + PLACE
+                            + "))|(?<a>"
+                            + PLACE
+                            + ")(?:\\s+(?<op>[-/])\\s+(?<b>"
+                            + PLACE
+                            + "))?)(?:\\s+in (?<unit>[^,]+?))?(?:,\\s*(?<digits>\\d+) digits?)?");
+
+    private final Lesson lesson;
+    private final UnitSystem system;
+    private final Chain.Run run;
+    private final double ambient;
+
+    private record Value(double si, Quantity quantity, Scale scale) {}
+
+    /** Works the lesson's relations. */
+    public Computed(Lesson lesson, UnitSystem system) {
+        this.lesson = lesson;
+        this.system = system;
+        this.run = lesson.chain().run(lesson.values());
+        this.ambient =
+                lesson.values().get(Variants.AMBIENT) instanceof Double air
+                        ? air
+                        : Units.STANDARD_ATMOSPHERE;
+    }
+
+    /** The lesson's relations worked out. */
+    public Chain.Run run() {
+        return run;
+    }
+
+    /** The lesson's air around, Pa. */
+    public double ambient() {
+        return ambient;
+    }
+
+    /** What an expression says; nothing if it is none. */
+    public Optional<String> text(String expression) {
+        Matcher form = FORM.matcher(expression.strip());
+        if (!form.matches()) {
+            return Optional.empty();
+        }
+        if (form.group("a") != null && run.values().get(form.group("a")) instanceof List<?> row) {
+            return Optional.of(row(form.group("a"), row));
+        }
+        int digits =
+                form.group("digits") == null
+                        ? DIGITS
+                        : Math.max(1, Math.min(9, Integer.parseInt(form.group("digits"))));
+        return value(form)
+                .flatMap(
+                        v ->
+                                form.group("unit") == null
+                                        ? Optional.of(v)
+                                        : Literal.scale(form.group("unit"), v.quantity())
+                                                .map(s -> new Value(v.si(), v.quantity(), s)))
+                .map(
+                        v ->
+                                Shown.of(
+                                                v.si(),
+                                                v.quantity(),
+                                                v.scale(),
+                                                ambient,
+                                                digits,
+                                                DecimalHabit.POINT)
+                                        .text());
+    }
+
+    /**
+     * A row of readings as its author wrote it, or converted to the other shop with one digit more.
+     */
+    private String row(String name, List<?> readings) {
+        Given given =
+                lesson.named().stream()
+                        .filter(g -> g.name().equals(name))
+                        .findFirst()
+                        .orElseThrow();
+        Scale scale = scaleOf(given);
+        String label = scale.label();
+        return readings.stream()
+                        .map(
+                                r ->
+                                        Shown.of(
+                                                        (Double) r,
+                                                        given.quantity(),
+                                                        scale,
+                                                        ambient,
+                                                        ROW_DIGITS,
+                                                        DecimalHabit.POINT)
+                                                .number())
+                        .collect(Collectors.joining("; "))
+                + (label.isEmpty() ? "" : "\u00a0" + label);
+    }
+
+    private Optional<Value> value(Matcher form) {
+        if (form.group("change") != null) {
+            return both(form.group("from"), form.group("to"))
+                    .map(
+                            ab ->
+                                    new Value(
+                                            (ab[1].si() - ab[0].si()) / ab[0].si(),
+                                            Quantity.PERCENTAGE,
+                                            shown(Quantity.PERCENTAGE)));
+        }
+        if (form.group("op") == null) {
+            return at(form.group("a"));
+        }
+        return both(form.group("a"), form.group("b"))
+                .map(
+                        ab ->
+                                form.group("op").equals("/")
+                                        ? new Value(
+                                                ab[0].si() / ab[1].si(),
+                                                Quantity.RATIO,
+                                                shown(Quantity.RATIO))
+                                        : difference(ab[0], ab[1]));
+    }
+
+    private Value difference(Value a, Value b) {
+        Quantity quantity =
+                switch (a.quantity()) {
+                    case PRESSURE, GAUGE_PRESSURE -> Quantity.PRESSURE_DIFFERENCE;
+                    case TEMPERATURE -> Quantity.TEMPERATURE_DIFFERENCE;
+                    default -> a.quantity();
+                };
+        Scale scale = quantity == a.quantity() ? a.scale() : shown(quantity);
+        return new Value(a.si() - b.si(), quantity, scale);
+    }
+
+    private Optional<Value[]> both(String a, String b) {
+        return at(a).flatMap(x -> at(b).map(y -> new Value[] {x, y}));
+    }
+
+    private Optional<Value> at(String place) {
+        if (!(run.values().get(place) instanceof Double number)) {
+            return Optional.empty();
+        }
+        Optional<Given> named =
+                lesson.named().stream().filter(g -> g.name().equals(place)).findFirst();
+        if (named.isPresent()) {
+            return Optional.of(new Value(number, named.get().quantity(), scaleOf(named.get())));
+        }
+        return lesson.chain()
+                .slotAt(place)
+                .map(slot -> new Value(number, slot.quantity(), SlotScale.of(slot, system)));
+    }
+
+    /**
+     * A named value is told as its author wrote it, or on the other shop's scale with the same
+     * zero.
+     */
+    private Scale scaleOf(Given given) {
+        Scale written = given.si().scale();
+        if (system == UnitSystem.SI_SHOP) {
+            return written;
+        }
+        Slot slot = hotside.problem.ChainReader.fedBy(lesson.chain(), given.name()).orElse(null);
+        Scale shop = slot == null ? shown(given.quantity()) : SlotScale.of(slot, system);
+        return new Scale(shop.unit(), written.reference());
+    }
+
+    private Scale shown(Quantity quantity) {
+        return quantity.shown(system);
+    }
+}

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.course;
+
+import hotside.content.ContentFile;
+import hotside.content.ContentFolder;
+import hotside.content.Finding;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** All lessons that could be read, in order, with what was wrong with the rest. */
+public final class Course {
+    private final List<Lesson> lessons;
+    private final List<Finding> findings;
+
+    private Course(List<Lesson> lessons, List<Finding> findings) {
+        this.lessons = List.copyOf(lessons);
+        this.findings = List.copyOf(findings);
+    }
+
+    /** The lessons that come with the program. */
+    public static Course shipped() {
+        return of(ContentFolder.ofResources("hotside/lessons"));
+    }
+
+    /** The lessons of a folder. */
+    public static Course of(ContentFolder folder) {
+        List<Lesson> lessons = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>(folder.findings());
+        for (ContentFile file : folder.files()) {
+            LessonReader.read(file).ifPresent(lessons::add);
+            findings.addAll(file.findings().list());
+        }
+        return new Course(lessons, findings);
+    }
+
+    public List<Lesson> lessons() {
+        return lessons;
+    }
+
+    /** What is wrong with the files, in their order. */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    public Optional<Lesson> find(String id) {
+        return lessons.stream().filter(lesson -> lesson.id().equals(id)).findFirst();
+    }
+
+    public Optional<Lesson> before(Lesson lesson) {
+        int index = lessons.indexOf(lesson);
+        return index > 0 ? Optional.of(lessons.get(index - 1)) : Optional.empty();
+    }
+
+    public Optional<Lesson> after(Lesson lesson) {
+        int index = lessons.indexOf(lesson);
+        return index >= 0 && index + 1 < lessons.size()
+                ? Optional.of(lessons.get(index + 1))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.course;
+
+import hotside.problem.Given;
+import hotside.relation.Chain;
+import hotside.relation.Values;
+import java.util.List;
+import org.commonmark.node.Node;
+
+/**
+ * A lesson as its file tells it.
+ *
+ * @param id strand and name without their numbers, such as {@code gate/what-opens-a-wastegate}
+ * @param strand title of its strand
+ * @param title for people
+ * @param skills the skills it teaches
+ * @param needs the skills it builds on
+ * @param minutes reading and working time
+ * @param sources where it comes from
+ * @param cautions warnings for the top of the page
+ * @param named how each named value was written, for showing it
+ * @param values the named values, SI
+ * @param chain the relations worked with them
+ * @param body the text, with {@link PartBlock}s where living parts stand
+ * @param parts the living parts in the order of the page
+ */
+public record Lesson(
+        String id,
+        String strand,
+        String title,
+        List<String> skills,
+        List<String> needs,
+        int minutes,
+        List<String> sources,
+        List<String> cautions,
+        List<Given> named,
+        Values values,
+        Chain chain,
+        Node body,
+        List<Part> parts) {
+    public Lesson {
+        skills = List.copyOf(skills);
+        needs = List.copyOf(needs);
+        sources = List.copyOf(sources);
+        cautions = List.copyOf(cautions);
+        named = List.copyOf(named);
+        parts = List.copyOf(parts);
+    }
+
+    /** The problems set in this lesson, in order. */
+    public List<String> problems() {
+        return parts.stream()
+                .filter(Part.ProblemCard.class::isInstance)
+                .map(part -> ((Part.ProblemCard) part).problem())
+                .toList();
+    }
+}

@@ -1,0 +1,237 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.course;
+
+import hotside.content.ContentFile;
+import hotside.content.Fields;
+import hotside.content.Findings;
+import hotside.content.MapNode;
+import hotside.content.Place;
+import hotside.problem.ChainReader;
+import hotside.problem.Given;
+import hotside.problem.GivenReader;
+import hotside.problem.Variants;
+import hotside.relation.Chain;
+import hotside.relation.RelationException;
+import hotside.relation.Values;
+import hotside.unit.Quantity;
+import hotside.unit.UnitSystem;
+import hotside.unit.Units;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.CustomNode;
+import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.Node;
+import org.commonmark.node.SourceSpan;
+
+/** Reads a lesson file into a lesson, or into findings that say what is wrong with it. */
+public final class LessonReader {
+    private final ContentFile file;
+    private final Findings findings;
+
+    private LessonReader(ContentFile file) {
+        this.file = file;
+        this.findings = file.findings();
+    }
+
+    /**
+     * @param file a lesson file; findings are added to its own
+     * @return the lesson, if the file is free of findings
+     */
+    public static Optional<Lesson> read(ContentFile file) {
+        return new LessonReader(file).lesson();
+    }
+
+    private Optional<Lesson> lesson() {
+        Fields fields = file.fields();
+        String title = fields.text("title");
+        String strand = fields.text("strand");
+        List<String> skills = fields.words("skills");
+        List<String> needs = fields.optionalWords("needs");
+        int minutes = fields.whole("minutes", 1, 120);
+        List<String> sources = fields.words("sources");
+        List<String> cautions = fields.optionalWords("cautions");
+        MapNode valueNodes =
+                fields.has("values")
+                        ? ChainReader.map(fields, "values")
+                        : new MapNode(fields.place(), Map.of());
+        MapNode work =
+                fields.has("work")
+                        ? ChainReader.map(fields, "work")
+                        : new MapNode(fields.place(), Map.of());
+        fields.noOthers();
+        double ambient = ambient(valueNodes);
+        Chain chain = ChainReader.read(work, valueNodes, ambient, findings);
+        List<Given> named = named(valueNodes, chain);
+        Values values = values(named, ambient);
+
+        Node body = Markup.parse(file.body());
+        List<Part> parts = new ArrayList<>();
+        PartReader reader = new PartReader(file, chain, values, named, ambient);
+        replaceFences(body, reader, parts);
+        Lesson lesson =
+                new Lesson(
+                        id(file.path()),
+                        strand,
+                        title,
+                        skills,
+                        needs,
+                        minutes,
+                        sources,
+                        cautions,
+                        named,
+                        values,
+                        chain,
+                        body,
+                        parts);
+        if (findings.isEmpty()) {
+            checkComputed(lesson);
+        }
+        return findings.isEmpty() ? Optional.of(lesson) : Optional.empty();
+    }
+
+    /** Strand and name without their numbers: {@code 02-gate/01-lift.md} is {@code gate/lift}. */
+    static String id(String path) {
+        String[] parts = path.replace('\\', '/').split("/");
+        String name = parts[parts.length - 1].replaceFirst("\\.md$", "");
+        String strand = parts.length > 1 ? parts[parts.length - 2] : "";
+        String bare = name.replaceFirst("^\\d+-", "");
+        return strand.isEmpty() ? bare : strand.replaceFirst("^\\d+-", "") + "/" + bare;
+    }
+
+    private double ambient(MapNode values) {
+        return values.get(Variants.AMBIENT)
+                .flatMap(
+                        node ->
+                                new GivenReader(new Findings(file.path(), file.text()))
+                                        .read(Variants.AMBIENT, node, Quantity.PRESSURE))
+                .map(
+                        g ->
+                                g.si().scale()
+                                        .toSi(
+                                                g.si().values().get(0).doubleValue(),
+                                                Quantity.PRESSURE,
+                                                Units.STANDARD_ATMOSPHERE))
+                .orElse(Units.STANDARD_ATMOSPHERE);
+    }
+
+    private List<Given> named(MapNode nodes, Chain chain) {
+        List<Given> named = new ArrayList<>();
+        GivenReader reader = new GivenReader(findings);
+        nodes.entries()
+                .forEach(
+                        (name, entry) -> {
+                            Quantity quantity = GivenReader.quantity(name, entry.value(), chain);
+                            reader.read(name, entry.value(), quantity)
+                                    .ifPresent(
+                                            given -> {
+                                                if (!given.isFixedRow()
+                                                        && (given.si().values().size() > 1
+                                                                || given.isRow())) {
+                                                    findings.add(
+                                                            entry.value(),
+                                                            name + " has several values",
+                                                            "one: a lesson draws no lots",
+                                                            "");
+                                                } else {
+                                                    named.add(given);
+                                                }
+                                            });
+                        });
+        return named;
+    }
+
+    private static Values values(List<Given> named, double ambient) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        for (Given given : named) {
+            List<Double> si =
+                    given.si().values().stream()
+                            .map(
+                                    n ->
+                                            given.si()
+                                                    .scale()
+                                                    .toSi(
+                                                            n.doubleValue(),
+                                                            given.quantity(),
+                                                            ambient))
+                            .toList();
+            map.put(given.name(), given.isRow() ? (Object) si : si.get(0));
+        }
+        return Values.of(map);
+    }
+
+    private void replaceFences(Node body, PartReader reader, List<Part> parts) {
+        List<FencedCodeBlock> fences = new ArrayList<>();
+        body.accept(
+                new AbstractVisitor() {
+                    @Override
+                    public void visit(FencedCodeBlock fence) {
+                        fences.add(fence);
+                    }
+                });
+        for (FencedCodeBlock fence : fences) {
+            Optional<Part> part = reader.read(fence);
+            if (part.isPresent()) {
+                PartBlock block = new PartBlock(part.get());
+                block.setSourceSpans(fence.getSourceSpans());
+                fence.insertBefore(block);
+                fence.unlink();
+                parts.add(part.get());
+            }
+        }
+    }
+
+    private void checkComputed(Lesson lesson) {
+        Computed computed;
+        try {
+            computed = new Computed(lesson, UnitSystem.SI_SHOP);
+        } catch (RelationException e) {
+            findings.add(
+                    Place.START,
+                    "the lesson's work has no result: " + e.getMessage(),
+                    "",
+                    "mend the values");
+            return;
+        }
+        checkComputed(lesson.body(), computed);
+        for (Part part : lesson.parts()) {
+            if (part instanceof Part.Aside aside) {
+                checkComputed(aside.content(), computed);
+            } else if (part instanceof Part.WorkedExample worked) {
+                checkComputed(worked.intro(), computed);
+            }
+        }
+    }
+
+    private void checkComputed(Node node, Computed computed) {
+        node.accept(
+                new AbstractVisitor() {
+                    @Override
+                    public void visit(CustomNode custom) {
+                        if (custom instanceof ComputedValue value
+                                && computed.text(value.expression()).isEmpty()) {
+                            findings.add(
+                                    place(custom),
+                                    "nothing is computed by \"" + value.expression() + "\"",
+                                    "a named value, use.slot, a - b, a / b or change from a to b",
+                                    "");
+                        }
+                        visitChildren(custom);
+                    }
+                });
+    }
+
+    private Place place(Node node) {
+        for (Node at = node; at != null; at = at.getParent()) {
+            List<SourceSpan> spans = at.getSourceSpans();
+            if (!spans.isEmpty()) {
+                return file.inBody(
+                        spans.get(0).getLineIndex() + 1, spans.get(0).getColumnIndex() + 1);
+            }
+        }
+        return Place.START;
+    }
+}

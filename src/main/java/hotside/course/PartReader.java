@@ -1,0 +1,379 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.course;
+
+import hotside.catalogue.Catalogue;
+import hotside.content.ContentFile;
+import hotside.content.Findings;
+import hotside.content.Nearest;
+import hotside.content.Place;
+import hotside.content.ScalarNode;
+import hotside.problem.ChainReader;
+import hotside.problem.Given;
+import hotside.problem.GivenReader;
+import hotside.problem.Literal;
+import hotside.relation.Chain;
+import hotside.relation.Relation;
+import hotside.relation.RelationException;
+import hotside.relation.Slot;
+import hotside.relation.Values;
+import hotside.unit.DecimalHabit;
+import hotside.unit.Expected;
+import hotside.unit.Quantity;
+import hotside.unit.Typed;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.commonmark.node.FencedCodeBlock;
+
+/**
+ * Reads the fenced blocks that embed living parts. A block with another info string stays what it
+ * is, code.
+ */
+final class PartReader {
+    private static final Pattern X = Pattern.compile("(\\w+)\\s+from\\s+(.+?)\\s+to\\s+(.+)");
+    private static final Pattern BY = Pattern.compile("(\\w+)\\s*=\\s*(.+)");
+    private static final List<String> KINDS =
+            List.of("calculator", "problem", "worked", "chart", "note", "caution");
+    private static final int MOST_CURVES = 6;
+
+    private final ContentFile file;
+    private final Findings findings;
+    private final Chain chain;
+    private final Values values;
+    private final List<Given> named;
+    private final double ambient;
+
+    PartReader(ContentFile file, Chain chain, Values values, List<Given> named, double ambient) {
+        this.file = file;
+        this.findings = file.findings();
+        this.chain = chain;
+        this.values = values;
+        this.named = named;
+        this.ambient = ambient;
+    }
+
+    Optional<Part> read(FencedCodeBlock fence) {
+        String[] words =
+                fence.getInfo() == null ? new String[0] : fence.getInfo().strip().split("\\s+");
+        String kind = words.length == 0 ? "" : words[0];
+        Block block = new Block(fence, words);
+        return switch (kind) {
+            case "calculator" -> calculator(block);
+            case "problem" -> problem(block);
+            case "worked" -> worked(block);
+            case "chart" -> chart(block);
+            case "note", "caution" ->
+                    Optional.of(
+                            new Part.Aside(
+                                    kind.equals("caution"), Markup.parse(fence.getLiteral())));
+            default -> {
+                Nearest.to(kind, KINDS)
+                        .filter(near -> !kind.isEmpty())
+                        .ifPresent(
+                                near ->
+                                        findings.add(
+                                                block.start(),
+                                                "unknown block \"" + kind + "\"",
+                                                "one of " + String.join(", ", KINDS),
+                                                "write \"" + near + "\""));
+                yield Optional.empty();
+            }
+        };
+    }
+
+    /** A fence, its words and its lines of {@code key: value}. */
+    private final class Block {
+        private final FencedCodeBlock fence;
+        private final String[] words;
+        private final Map<String, ScalarNode> lines = new LinkedHashMap<>();
+
+        Block(FencedCodeBlock fence, String[] words) {
+            this.fence = fence;
+            this.words = words;
+        }
+
+        Place start() {
+            var span = fence.getSourceSpans().get(0);
+            return file.inBody(span.getLineIndex() + 1, span.getColumnIndex() + 1);
+        }
+
+        /** The word after the kind. */
+        String subject() {
+            return words.length > 1 ? words[1] : "";
+        }
+
+        Map<String, ScalarNode> keyed() {
+            String[] texts = fence.getLiteral().split("\n");
+            for (int i = 0; i < texts.length; i++) {
+                int colon = texts[i].indexOf(':');
+                Place place = file.inBody(fence.getSourceSpans().get(0).getLineIndex() + 2 + i, 1);
+                if (texts[i].isBlank()) {
+                    continue;
+                }
+                if (colon < 1) {
+                    findings.add(place, "this line says nothing", "slot: value", "");
+                    continue;
+                }
+                String text = texts[i].substring(colon + 1);
+                int start = colon + 1 + (text.length() - text.stripLeading().length());
+                String key = texts[i].substring(0, colon).strip();
+                if (lines.put(key, new ScalarNode(place.right(start), text.strip())) != null) {
+                    findings.add(place, "\"" + key + "\" stands here twice", "once", "");
+                }
+            }
+            return lines;
+        }
+    }
+
+    private Optional<Relation> relation(Block block) {
+        Optional<Relation> relation = Catalogue.find(block.subject());
+        if (relation.isEmpty()) {
+            ChainReader.unknownRelation(new ScalarNode(block.start(), block.subject()), findings);
+        }
+        return relation;
+    }
+
+    private Optional<Part> problem(Block block) {
+        if (block.words.length != 2) {
+            findings.add(
+                    block.start(), "a problem block names one problem", "problem and its id", "");
+            return Optional.empty();
+        }
+        return Optional.of(new Part.ProblemCard(block.subject()));
+    }
+
+    private Optional<Part> worked(Block block) {
+        List<String> uses = Arrays.asList(block.words).subList(1, block.words.length);
+        List<String> known = chain.uses().stream().map(Chain.Use::name).toList();
+        if (uses.isEmpty() || !known.containsAll(uses)) {
+            findings.add(
+                    block.start(),
+                    "a worked block names what the lesson works",
+                    "one or more of " + String.join(", ", known),
+                    "");
+            return Optional.empty();
+        }
+        String title =
+                chain.uses().stream()
+                        .filter(use -> use.name().equals(uses.get(uses.size() - 1)))
+                        .map(use -> use.relation().title())
+                        .findFirst()
+                        .orElseThrow();
+        return Optional.of(
+                new Part.WorkedExample(uses, title, Markup.parse(block.fence.getLiteral())));
+    }
+
+    private Optional<Part> calculator(Block block) {
+        Optional<Relation> found = relation(block);
+        Map<String, ScalarNode> lines = block.keyed();
+        if (found.isEmpty()) {
+            return Optional.empty();
+        }
+        Relation relation = measuring(found.get(), lines);
+        Optional<Slot> over = named(lines.remove("over"), relation.inputs());
+        Optional<Slot> curve = named(lines.remove("curve"), relation.outputs());
+        Values start = starts(relation, lines, relation.typical());
+        return Optional.of(
+                new Part.Calculator(
+                        relation, start, over, curve.orElse(relation.outputs().get(0))));
+    }
+
+    /** Readings written with a unit make the calculator speak that quantity. */
+    private Relation measuring(Relation relation, Map<String, ScalarNode> lines) {
+        return lines.entrySet().stream()
+                .filter(
+                        line ->
+                                relation.slot(line.getKey())
+                                        .map(s -> s.quantity() == Quantity.AS_MEASURED)
+                                        .orElse(false))
+                .flatMap(line -> measuredIn(line.getValue()).stream())
+                .findFirst()
+                .map(relation::measuring)
+                .orElse(relation);
+    }
+
+    private Optional<Quantity> measuredIn(ScalarNode scalar) {
+        return named.stream()
+                .filter(given -> given.name().equals(scalar.text()))
+                .map(Given::quantity)
+                .findFirst()
+                .or(() -> GivenReader.measuredIn(scalar));
+    }
+
+    private Optional<Part> chart(Block block) {
+        Optional<Relation> found = relation(block);
+        Map<String, ScalarNode> lines = block.keyed();
+        ScalarNode title = lines.remove("title");
+        ScalarNode x = lines.remove("x");
+        ScalarNode by = lines.remove("by");
+        ScalarNode y = lines.remove("y");
+        if (found.isEmpty()) {
+            return Optional.empty();
+        }
+        Relation relation = found.get();
+        Optional<Slot> output = named(y, relation.outputs());
+        Matcher range = x == null ? null : X.matcher(x.text());
+        if (title == null || output.isEmpty() || range == null || !range.matches()) {
+            findings.add(
+                    block.start(),
+                    "this chart is incomplete",
+                    "title: words; x: slot from value to value; y: an output",
+                    "");
+            return Optional.empty();
+        }
+        Optional<Slot> along = named(new ScalarNode(x.place(), range.group(1)), relation.inputs());
+        if (along.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Double> from = value(x, range.group(2), along.get());
+        Optional<Double> to = value(x, range.group(3), along.get());
+        Optional<Curves> curves = by == null ? Optional.of(Curves.ONE) : curves(by, relation);
+        Values fixed = starts(relation, lines, relation.typical());
+        if (from.isEmpty() || to.isEmpty() || curves.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Part.ChartFigure(
+                        relation,
+                        title.text(),
+                        along.get(),
+                        from.get(),
+                        to.get(),
+                        output.get(),
+                        fixed,
+                        curves.get().by(),
+                        curves.get().each()));
+    }
+
+    private record Curves(Optional<Slot> by, List<Double> each) {
+        static final Curves ONE = new Curves(Optional.empty(), List.of());
+    }
+
+    private Optional<Curves> curves(ScalarNode by, Relation relation) {
+        Matcher form = BY.matcher(by.text());
+        if (!form.matches()) {
+            findings.add(
+                    by, "\"" + by.text() + "\" tells no curves apart", "slot = value, value", "");
+            return Optional.empty();
+        }
+        Optional<Slot> slot = named(new ScalarNode(by.place(), form.group(1)), relation.inputs());
+        List<Double> each = new ArrayList<>();
+        for (String text : form.group(2).split(",")) {
+            slot.flatMap(s -> value(by, text.strip(), s)).ifPresent(each::add);
+        }
+        if (each.size() > MOST_CURVES) {
+            findings.add(by, each.size() + " curves in one chart", "at most " + MOST_CURVES, "");
+        }
+        return slot.map(s -> new Curves(Optional.of(s), each));
+    }
+
+    private Values starts(Relation relation, Map<String, ScalarNode> lines, Values typical) {
+        Values start = typical;
+        for (Map.Entry<String, ScalarNode> line : lines.entrySet()) {
+            Optional<Slot> slot =
+                    named(
+                            new ScalarNode(line.getValue().place(), line.getKey()),
+                            relation.inputs());
+            Optional<Object> value = slot.flatMap(s -> anyValue(line.getValue(), s));
+            if (value.isPresent()) {
+                start = start.with(line.getKey(), value.get());
+            }
+        }
+        try {
+            relation.work(start);
+        } catch (RelationException e) {
+            findings.add(
+                    lines.isEmpty() ? Place.START : lines.values().iterator().next().place(),
+                    e.getMessage(),
+                    "values that the relation can work with",
+                    "");
+        }
+        return start;
+    }
+
+    private Optional<Slot> named(ScalarNode name, List<Slot> slots) {
+        if (name == null) {
+            return Optional.empty();
+        }
+        Optional<Slot> slot = slots.stream().filter(s -> s.name().equals(name.text())).findFirst();
+        if (slot.isEmpty()) {
+            List<String> known = slots.stream().map(Slot::name).toList();
+            findings.add(
+                    name,
+                    "no slot is called \"" + name.text() + "\"",
+                    "one of " + String.join(", ", known),
+                    Nearest.to(name.text(), known)
+                            .map(near -> "write \"" + near + "\"")
+                            .orElse(""));
+        }
+        return slot;
+    }
+
+    private Optional<Object> anyValue(ScalarNode scalar, Slot slot) {
+        return switch (slot.kind()) {
+            case NUMBER -> value(scalar, scalar.text(), slot).map(v -> v);
+            case NUMBERS -> row(scalar, slot).map(v -> v);
+            case CHOICE, TEXT -> Optional.of(scalar.text());
+        };
+    }
+
+    private Optional<List<Double>> row(ScalarNode scalar, Slot slot) {
+        if (values.get(scalar.text()) instanceof List<?>) {
+            return Optional.of(values.numbers(scalar.text()));
+        }
+        Typed.Row row =
+                Typed.list(
+                        scalar.text(),
+                        new Expected(
+                                slot.quantity(),
+                                slot.quantity().siScale(),
+                                ambient,
+                                DecimalHabit.POINT));
+        if (row instanceof Typed.Readings readings) {
+            return Optional.of(readings.si());
+        }
+        findings.add(
+                scalar,
+                "\"" + scalar.text() + "\" is no row of readings",
+                Literal.expected(slot.quantity()),
+                "");
+        return Optional.empty();
+    }
+
+    private Optional<Double> value(ScalarNode scalar, String text, Slot slot) {
+        if (values.get(text) instanceof Double known) {
+            boolean fits =
+                    named.stream()
+                            .anyMatch(
+                                    g ->
+                                            g.name().equals(text)
+                                                    && ChainReader.fits(
+                                                            g.quantity(), slot.quantity()));
+            if (!fits) {
+                findings.add(
+                        scalar,
+                        text + " does not fit " + slot.name(),
+                        "a " + slot.quantity().words(),
+                        "");
+            }
+            return Optional.of(known);
+        }
+        Optional<Double> value = Literal.value(text, slot.quantity(), ambient);
+        if (value.isEmpty()) {
+            findings.add(
+                    scalar,
+                    "\"" + text + "\" is no value for " + slot.name(),
+                    Literal.expected(slot.quantity()),
+                    "");
+        } else if (!slot.admits(value.get())) {
+            findings.add(scalar, text + " is outside the range of " + slot.name(), "", "");
+            return Optional.empty();
+        }
+        return value;
+    }
+}

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.desk;
+
+import hotside.learner.RecordFolder;
+import hotside.page.Words;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.control.Alert;
+import javafx.scene.control.ButtonType;
+import javafx.stage.Stage;
+
+/** The desk as a program with a window. */
+public final class DeskApplication extends Application {
+    private RecordKeeper keeper;
+
+    /** For the toolkit. */
+    public DeskApplication() {}
+
+    /** Opens the desk and returns when it is closed. */
+    public static void open() {
+        NoNetwork.install();
+        Application.launch(DeskApplication.class);
+    }
+
+    @Override
+    public void start(Stage stage) {
+        // The engine of the page takes long to load, so the library is read beside it, not before
+        // it.
+        CompletableFuture<Library> library = CompletableFuture.supplyAsync(Libraries::read);
+        Path data = RecordFolder.usual();
+        keeper = RecordKeeper.open(data, Platform::runLater);
+        DeskWindow window =
+                new DeskWindow(
+                        library.join(),
+                        keeper.settings(),
+                        keeper,
+                        new Seeds(),
+                        data.resolve("page"),
+                        this::leave);
+        stage.setTitle(Words.of("desk.title"));
+        stage.setScene(window.scene());
+        stage.setMinWidth(800);
+        stage.setMinHeight(600);
+        stage.show();
+        window.openAtStart(keeper.remembered("lesson"));
+        keeper.notice()
+                .ifPresent(text -> new Alert(Alert.AlertType.WARNING, text, ButtonType.OK).show());
+    }
+
+    @Override
+    public void stop() {
+        if (keeper != null) {
+            keeper.close();
+        }
+    }
+
+    private void leave(String address) {
+        Alert ask =
+                new Alert(
+                        Alert.AlertType.CONFIRMATION,
+                        Words.of("desk.link.ask", address),
+                        ButtonType.YES,
+                        ButtonType.NO);
+        ask.setTitle(Words.of("desk.link.title"));
+        ask.setHeaderText(null);
+        Optional<ButtonType> answer = ask.showAndWait();
+        if (answer.isPresent() && answer.get() == ButtonType.YES) {
+            getHostServices().showDocument(address);
+        }
+    }
+}

@@ -1,0 +1,515 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.desk;
+
+import hotside.course.Course;
+import hotside.course.Lesson;
+import hotside.course.Part;
+import hotside.page.CalculatorCard;
+import hotside.page.CalculatorState;
+import hotside.page.ChartCursor;
+import hotside.page.ChartData;
+import hotside.page.Html;
+import hotside.page.LessonPage;
+import hotside.page.LessonText;
+import hotside.page.Maths;
+import hotside.page.ProblemCard;
+import hotside.page.ProblemState;
+import hotside.page.Words;
+import hotside.problem.AskMe;
+import hotside.problem.Marker;
+import hotside.problem.ProblemBank;
+import hotside.problem.Template;
+import hotside.problem.Variant;
+import hotside.problem.Variants;
+import hotside.problem.Verdict;
+import hotside.relation.Slot;
+import hotside.unit.DecimalHabit;
+import hotside.unit.UnitSystem;
+import hotside.unit.Units;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+
+/**
+ * The open lesson: what each of its cards shows, and what happens when a person touches one. Knows
+ * the page by an interface only, so it can be tested without a window.
+ */
+final class LessonPlace {
+    /** What this place does to the page. */
+    interface Page {
+        void show(String html, String plainText);
+
+        void replace(String id, String html);
+
+        void put(String id, String text);
+
+        void focus(String id);
+
+        /** Moves the cursor line of a chart, along the chart's own horizontal coordinate. */
+        void cursor(String id, double at);
+    }
+
+    /** Where counted tries go. */
+    interface Tries {
+        /**
+         * Keeps tries.
+         *
+         * @param then run once they are safe, on the thread of the screen: only then is the verdict
+         *     shown
+         */
+        void keep(List<Try> tries, Runnable then);
+    }
+
+    /**
+     * A counted try.
+     *
+     * @param lesson where it was made
+     * @param variant the problem with its numbers
+     * @param ask which of its questions
+     * @param answer as typed
+     * @param verdict what was said of it
+     * @param hints how many hints were shown
+     * @param seconds since the numbers were drawn
+     */
+    record Try(
+            String lesson,
+            Variant variant,
+            int ask,
+            String answer,
+            Verdict verdict,
+            int hints,
+            int seconds) {}
+
+    private static final String ASK_ME = "-q";
+
+    /** Slider steps to an arrow key. */
+    private static final int NUDGE = 10;
+
+    private final Course course;
+    private final ProblemBank bank;
+    private final Page page;
+    private final Tries tries;
+    private final LongSupplier seeds;
+    private final LessonPage lessons;
+    private final CalculatorCard calculators;
+    private final ProblemCard problems;
+    private final LessonText text;
+
+    private final Map<Part, String> ids = new IdentityHashMap<>();
+    private final Map<String, CalculatorState> calculator = new LinkedHashMap<>();
+    private final Map<String, CalculatorState> calculatorStart = new LinkedHashMap<>();
+    private final Map<String, ProblemState> problem = new LinkedHashMap<>();
+    private final Map<String, ChartData> figure = new LinkedHashMap<>();
+    private final Map<String, Integer> cursor = new LinkedHashMap<>();
+    private final Map<Variant, Instant> drawnAt = new IdentityHashMap<>();
+    private final Clock clock;
+    private Lesson lesson;
+    private UnitSystem system = UnitSystem.SI_SHOP;
+
+    LessonPlace(
+            Course course,
+            ProblemBank bank,
+            Maths maths,
+            Page page,
+            Tries tries,
+            LongSupplier seeds,
+            Clock clock) {
+        this.course = course;
+        this.bank = bank;
+        this.page = page;
+        this.tries = tries;
+        this.seeds = seeds;
+        this.clock = clock;
+        this.lessons = new LessonPage(maths);
+        this.calculators = new CalculatorCard(maths);
+        this.problems = new ProblemCard(maths);
+        this.text = new LessonText(maths);
+    }
+
+    Optional<Lesson> lesson() {
+        return Optional.ofNullable(lesson);
+    }
+
+    /** Opens a lesson with fresh cards. */
+    void open(Lesson opened) {
+        lesson = opened;
+        ids.clear();
+        calculator.clear();
+        calculatorStart.clear();
+        problem.clear();
+        drawnAt.clear();
+        cursor.clear();
+        int figures = 0;
+        int calculators = 0;
+        int cards = 0;
+        for (Part part : opened.parts()) {
+            if (part instanceof Part.Calculator c) {
+                String id = "c" + ++calculators;
+                ids.put(part, id);
+                CalculatorState state = start(id, c);
+                calculator.put(id, state);
+                calculatorStart.put(id, state);
+            } else if (part instanceof Part.ChartFigure) {
+                ids.put(part, "f" + ++figures);
+            } else if (part instanceof Part.ProblemCard card) {
+                String id = "p" + ++cards;
+                ids.put(part, id);
+                bank.find(card.problem()).ifPresent(t -> problem.put(id, draw(id, t)));
+            }
+        }
+        draw();
+    }
+
+    /** Speaks another shop's units; problems get numbers that are round there. */
+    void units(UnitSystem other) {
+        if (system == other) {
+            return;
+        }
+        system = other;
+        if (lesson == null) {
+            return;
+        }
+        calculator.replaceAll((id, state) -> state.in(other));
+        calculatorStart.replaceAll((id, state) -> state.in(other));
+        problem.replaceAll(
+                (id, state) ->
+                        fresh(
+                                id,
+                                Variants.draw(
+                                        state.variant().template(),
+                                        state.variant().seed(),
+                                        other)));
+        problem.keySet().removeIf(id -> id.endsWith(ASK_ME));
+        draw();
+    }
+
+    /** Something was clicked. */
+    void act(String action, String part) {
+        if (calculator.containsKey(part)) {
+            actOnCalculator(action, calculator.get(part));
+        } else if (problem.containsKey(part)) {
+            actOnProblem(action, problem.get(part));
+        }
+    }
+
+    /** A field got a new content. */
+    void edit(String part, String slot, String kind, String value) {
+        CalculatorState state = calculator.get(part);
+        if (kind.equals("answer") && problem.containsKey(part)) {
+            problem.put(part, problem.get(part).typed(Integer.parseInt(slot), value));
+        } else if (state != null && kind.equals("axis")) {
+            Slot chosen = state.relation().slot(value).orElseThrow();
+            CalculatorState turned = slot.equals("over") ? state.over(chosen) : state.curve(chosen);
+            calculator.put(part, turned);
+            page.replace(part + "-curve", calculators.curve(turned));
+        } else if (state != null) {
+            state.relation().slot(slot).ifPresent(s -> set(state, s, kind, value));
+        }
+    }
+
+    /**
+     * A chart was pointed at: a calculator takes the value there, a figure reads its curves there.
+     *
+     * @param across 0 at the left edge of the chart to 1 at its right edge
+     */
+    void point(String part, double across) {
+        CalculatorState state = calculator.get(part);
+        if (state != null && state.over().isPresent()) {
+            Slot over = state.over().get();
+            moved(state, over, CalculatorCard.pointed(state, over, across));
+        }
+        if (figure.containsKey(part)) {
+            read(part, new ChartCursor(figure.get(part)).nearPointer(across));
+        }
+    }
+
+    /** An arrow key was pressed on a chart. */
+    void nudge(String part, int steps) {
+        CalculatorState state = calculator.get(part);
+        if (state != null && state.over().isPresent()) {
+            Slot over = state.over().get();
+            slide(state, over, CalculatorCard.sliderAt(state, over) + steps * NUDGE);
+            page.focus(part + "-svg");
+        }
+        if (figure.containsKey(part)) {
+            int from = cursor.getOrDefault(part, steps > 0 ? -1 : 1);
+            read(part, new ChartCursor(figure.get(part)).step(from, steps));
+        }
+    }
+
+    private void read(String part, Optional<ChartCursor.Reading> reading) {
+        reading.ifPresent(
+                r -> {
+                    cursor.put(part, r.index());
+                    page.cursor(part + "-svg", r.at());
+                    page.replace(part + "-reading", Html.escape(r.text()));
+                });
+    }
+
+    /** The card's present state, for tests and the tour. */
+    Optional<CalculatorState> calculator(String id) {
+        return Optional.ofNullable(calculator.get(id));
+    }
+
+    /** The card's present state, for tests and the tour. */
+    Optional<ProblemState> problem(String id) {
+        return Optional.ofNullable(problem.get(id));
+    }
+
+    /** The card that shows this variant; the empty text if none does any more. */
+    String cardOf(Variant variant) {
+        return problem.values().stream()
+                .filter(state -> state.variant() == variant)
+                .map(ProblemState::id)
+                .findFirst()
+                .orElse("");
+    }
+
+    private void draw() {
+        figure.clear();
+        for (Part part : lesson.parts()) {
+            if (part instanceof Part.ChartFigure f) {
+                figure.put(ids.get(part), LessonPage.figure(lesson, f, system));
+            }
+        }
+        String html =
+                lessons.html(
+                        lesson,
+                        system,
+                        new LiveCards(),
+                        course.before(lesson),
+                        course.after(lesson));
+        page.show(html, text.of(lesson, bank, system));
+        calculator.values().forEach(state -> showAskMe(state.id()));
+    }
+
+    private final class LiveCards implements LessonPage.Cards {
+        @Override
+        public String id(Part part) {
+            return ids.get(part);
+        }
+
+        @Override
+        public String html(Part part) {
+            String id = ids.get(part);
+            if (part instanceof Part.Calculator) {
+                return calculators.html(calculator.get(id));
+            }
+            return problem.containsKey(id) ? problems.html(problem.get(id)) : "";
+        }
+    }
+
+    private CalculatorState start(String id, Part.Calculator part) {
+        return new CalculatorState(
+                id,
+                part.relation(),
+                part.start(),
+                Map.of(),
+                part.over(),
+                part.curve(),
+                system,
+                Units.STANDARD_ATMOSPHERE,
+                false);
+    }
+
+    private ProblemState draw(String id, Template template) {
+        return fresh(id, Variants.draw(template, seeds.getAsLong(), system));
+    }
+
+    private ProblemState fresh(String id, Variant variant) {
+        drawnAt.put(variant, clock.instant());
+        return ProblemState.fresh(id, variant);
+    }
+
+    private void set(CalculatorState state, Slot slot, String kind, String value) {
+        switch (kind) {
+            case "slider" -> slide(state, slot, Double.parseDouble(value));
+            case "choice" -> update(state.with(slot.name(), value));
+            default -> typed(state, slot, value);
+        }
+    }
+
+    private void slide(CalculatorState state, Slot slot, double place) {
+        double within = Math.max(0, Math.min(CalculatorCard.SLIDER_STEPS, place));
+        moved(state, slot, CalculatorCard.sliderValue(state, slot, within));
+    }
+
+    private void moved(CalculatorState state, Slot slot, double value) {
+        CalculatorState moved = state.with(slot.name(), value);
+        page.put(state.id() + "-" + slot.name(), CalculatorCard.fieldText(moved, slot));
+        page.replace(state.id() + "-" + slot.name() + "-fault", "");
+        page.put(
+                state.id() + "-" + slot.name() + "-slider",
+                String.valueOf(CalculatorCard.sliderAt(moved, slot)));
+        update(moved);
+    }
+
+    private void typed(CalculatorState state, Slot slot, String value) {
+        String faultId = state.id() + "-" + slot.name() + "-fault";
+        SlotReading reading = SlotReading.of(slot, value, state.system(), state.ambient());
+        if (reading.fault().isPresent()) {
+            calculator.put(state.id(), state.withFault(slot.name(), reading.fault().get()));
+            page.replace(faultId, Html.escape(reading.fault().get()));
+            return;
+        }
+        CalculatorState set = state.with(slot.name(), reading.value());
+        page.replace(faultId, "");
+        if (slot.kind() == Slot.Kind.NUMBER) {
+            page.put(
+                    state.id() + "-" + slot.name() + "-slider",
+                    String.valueOf(CalculatorCard.sliderAt(set, slot)));
+        }
+        update(set);
+    }
+
+    private void update(CalculatorState state) {
+        String id = state.id();
+        calculator.put(id, state);
+        page.replace(id + "-out", calculators.outputs(state));
+        page.replace(id + "-cautions", calculators.cautions(state));
+        if (state.over().isPresent()) {
+            page.replace(id + "-curve", calculators.curve(state));
+        }
+        if (state.working()) {
+            page.replace(id + "-work", calculators.working(state));
+        }
+    }
+
+    private void actOnCalculator(String action, CalculatorState state) {
+        switch (action) {
+            case "working" -> {
+                CalculatorState turned = state.working(!state.working());
+                calculator.put(state.id(), turned);
+                page.replace(state.id() + "-work", calculators.working(turned));
+                page.replace(
+                        state.id() + "-working",
+                        Html.escape(Words.of(turned.working() ? "working.hide" : "working.show")));
+            }
+            case "reset" -> {
+                CalculatorState start = calculatorStart.get(state.id()).working(state.working());
+                for (Slot slot : state.relation().inputs()) {
+                    page.put(state.id() + "-" + slot.name(), CalculatorCard.fieldText(start, slot));
+                    page.replace(state.id() + "-" + slot.name() + "-fault", "");
+                    if (slot.kind() == Slot.Kind.NUMBER) {
+                        page.put(
+                                state.id() + "-" + slot.name() + "-slider",
+                                String.valueOf(CalculatorCard.sliderAt(start, slot)));
+                    }
+                }
+                update(start);
+            }
+            case "ask-me" -> {
+                askMe(state);
+                page.focus(state.id() + ASK_ME + "-answer-0");
+            }
+            default -> {}
+        }
+    }
+
+    /** The calculator hides one of its slots and asks for it. */
+    private void askMe(CalculatorState state) {
+        long seed = seeds.getAsLong();
+        AskMe.template(state.relation(), seed, system)
+                .ifPresent(
+                        template -> {
+                            String id = state.id() + ASK_ME;
+                            problem.put(id, fresh(id, Variants.draw(template, seed, system)));
+                            showAskMe(state.id());
+                        });
+    }
+
+    private void showAskMe(String id) {
+        ProblemState asked = problem.get(id + ASK_ME);
+        page.replace(id + "-ask", asked == null ? "" : problems.html(asked));
+    }
+
+    private void actOnProblem(String action, ProblemState state) {
+        switch (action) {
+            case "check" -> check(state);
+            case "hint" -> {
+                int last = state.variant().template().hints().size() + 1;
+                ProblemState hinted = state.rung(Math.min(last, state.rung() + 1));
+                problem.put(state.id(), hinted);
+                page.replace(state.id() + "-hints", problems.hints(hinted));
+            }
+            case "solution" -> {
+                ProblemState turned = state.working(!state.working());
+                problem.put(state.id(), turned);
+                page.replace(state.id() + "-solution-text", problems.solution(turned));
+                page.replace(
+                        state.id() + "-solution",
+                        Html.escape(
+                                Words.of(turned.working() ? "working.hide" : "problem.solution")));
+            }
+            case "another" -> another(state);
+            default -> {}
+        }
+    }
+
+    private void another(ProblemState state) {
+        if (state.id().endsWith(ASK_ME)) {
+            actOnCalculator(
+                    "ask-me",
+                    calculator.get(state.id().substring(0, state.id().length() - ASK_ME.length())));
+            return;
+        }
+        ProblemState fresh = draw(state.id(), state.variant().template());
+        problem.put(state.id(), fresh);
+        page.replace(state.id(), problems.inside(fresh));
+        page.focus(state.id() + "-answer-0");
+    }
+
+    private void check(ProblemState state) {
+        List<Optional<Verdict>> verdicts =
+                Marker.mark(state.variant(), state.typed(), DecimalHabit.POINT);
+        int counted = 0;
+        List<Try> made = new ArrayList<>();
+        for (int i = 0; i < verdicts.size(); i++) {
+            Optional<Verdict> verdict = verdicts.get(i);
+            boolean again = verdict.equals(state.verdicts().get(i));
+            if (verdict.isPresent() && verdict.get().kind().counts() && !again) {
+                counted++;
+                made.add(
+                        new Try(
+                                lesson.id(),
+                                state.variant(),
+                                i,
+                                state.typed().get(i),
+                                verdict.get(),
+                                helped(state),
+                                seconds(state)));
+            }
+        }
+        ProblemState judged = state.judged(verdicts, counted);
+        problem.put(state.id(), judged);
+        tries.keep(made, () -> showVerdicts(judged));
+    }
+
+    private void showVerdicts(ProblemState judged) {
+        for (int i = 0; i < judged.verdicts().size(); i++) {
+            page.replace(judged.id() + "-verdict-" + i, problems.verdict(judged, i));
+        }
+    }
+
+    private int seconds(ProblemState state) {
+        Instant drawn = drawnAt.getOrDefault(state.variant(), clock.instant());
+        return (int)
+                Math.max(
+                        0,
+                        Math.min(
+                                Integer.MAX_VALUE,
+                                Duration.between(drawn, clock.instant()).toSeconds()));
+    }
+
+    /** The full working counts as the last hint. */
+    private static int helped(ProblemState state) {
+        return state.working() ? state.variant().template().hints().size() + 1 : state.rung();
+    }
+}

@@ -1,0 +1,245 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.desk;
+
+import hotside.course.Lesson;
+import hotside.page.CalculatorState;
+import hotside.page.ProblemState;
+import hotside.problem.Answers;
+import hotside.problem.Variant;
+import hotside.unit.UnitSystem;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Stream;
+import javafx.application.Platform;
+import javafx.scene.image.WritableImage;
+import javafx.stage.Stage;
+
+/**
+ * The tour: the real screens, drawn into memory, driven through the main job. A lesson is opened, a
+ * calculator moved, a problem drawn, answered wrongly and then rightly; pictures and a log are left
+ * behind.
+ */
+public final class Tour {
+    private static final int SETTLED = 6;
+
+    private final Path folder;
+    private final List<String> log = new ArrayList<>();
+    private DeskWindow window;
+    private RecordKeeper keeper;
+    private int pictures;
+
+    private Tour(Path folder) {
+        this.folder = folder;
+    }
+
+    /**
+     * Takes the tour.
+     *
+     * @param folder where pictures and log go; made if need be
+     * @param out where it is told what was done
+     * @return the exit code, 0
+     */
+    public static int guide(Path folder, PrintWriter out) {
+        Headless.install();
+        NoNetwork.install();
+        try {
+            Files.createDirectories(folder);
+            Path data = Files.createTempDirectory("hotside-tour-record");
+            try {
+                new Tour(folder).take(data);
+            } finally {
+                delete(data);
+            }
+            out.println(Files.readString(folder.resolve("tour.txt")));
+            out.println("Pictures and log: " + folder.toAbsolutePath());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        out.flush();
+        Platform.exit();
+        return 0;
+    }
+
+    private void take(Path data) throws IOException {
+        Library library = Libraries.read();
+        Screen.start();
+        AtomicLong seed = new AtomicLong();
+        keeper = RecordKeeper.open(data, Platform::runLater);
+        Stage stage =
+                Screen.on(
+                        () -> {
+                            window =
+                                    new DeskWindow(
+                                            library,
+                                            Settings.USUAL,
+                                            keeper,
+                                            seed::incrementAndGet,
+                                            data.resolve("page"),
+                                            address -> {});
+                            Stage shown = new Stage();
+                            shown.setScene(window.scene());
+                            shown.show();
+                            return shown;
+                        });
+        Screen.until(() -> window.page().ready().isDone());
+        mainJob(library);
+        looks();
+        everyLesson(library);
+        Screen.run(stage::close);
+        keeper.close();
+        write("tour.txt", String.join("\n", log) + "\n");
+    }
+
+    private void mainJob(Library library) throws IOException {
+        Lesson lesson =
+                library.course().lessons().stream()
+                        .filter(l -> l.id().startsWith("gate/"))
+                        .findFirst()
+                        .orElse(library.course().lessons().get(0));
+        open(lesson);
+        picture("lesson");
+        CalculatorState before =
+                Screen.on(() -> window.lessonPlace().calculator("c1").orElseThrow());
+        String slot = before.over().orElse(before.relation().inputs().get(0)).name();
+        double moved = before.values().number(slot) * 1.1;
+        String typed =
+                Screen.on(
+                        () ->
+                                hotside.page.CalculatorCard.fieldText(
+                                        before.with(slot, moved),
+                                        before.relation().slot(slot).orElseThrow()));
+        Screen.run(
+                () -> {
+                    window.page().reveal("c1");
+                    window.page().type("c1-" + slot, typed);
+                    window.page().click("c1-working");
+                });
+        note(
+                "Moved the calculator \""
+                        + before.relation().title()
+                        + "\": "
+                        + slot
+                        + " = "
+                        + typed
+                        + "; it shows: "
+                        + Screen.on(() -> window.page().text("c1-out").orElse("")));
+        picture("calculator");
+        problem();
+    }
+
+    private void problem() throws IOException {
+        ProblemState fresh = Screen.on(() -> window.lessonPlace().problem("p1").orElseThrow());
+        Variant variant = fresh.variant();
+        note(
+                "Drew the problem \""
+                        + variant.template().title()
+                        + "\" from seed "
+                        + variant.seed()
+                        + ".");
+        Variant.Slipped slip = variant.slips().get(0);
+        String wrong = Answers.told(variant, slip.ask(), slip.value());
+        answer(slip.ask(), wrong);
+        note("Answered " + wrong + ". Verdict: " + verdict(slip.ask()));
+        Screen.run(() -> window.page().reveal("p1"));
+        picture("answered-wrongly");
+        Screen.run(() -> window.page().click("p1-hint"));
+        for (int ask = 0; ask < variant.answers().size(); ask++) {
+            answer(ask, Answers.told(variant, ask));
+        }
+        note("Answered " + Answers.told(variant, 0) + ". Verdict: " + verdict(0));
+        Screen.run(() -> window.page().reveal("p1"));
+        picture("answered-rightly");
+        Screen.run(
+                () -> {
+                    window.page().click("p1-solution");
+                    window.page().reveal("p1-solution-text");
+                });
+        picture("worked-answer");
+    }
+
+    /** The open lesson in the other theme, at the largest text and in the other shop's units. */
+    private void looks() throws IOException {
+        Settings usual = Screen.on(window::settings);
+        List<Settings> all =
+                List.of(
+                        usual.dark(true),
+                        usual.percent(200),
+                        usual.percent(200).dark(true),
+                        usual.in(UnitSystem.US_SHOP));
+        List<String> names = List.of("dark", "large-text", "large-text-dark", "us-shop");
+        for (int i = 0; i < all.size(); i++) {
+            Settings settings = all.get(i);
+            Screen.run(() -> window.settings(settings));
+            Screen.run(() -> window.page().reveal("lesson-title"));
+            picture(names.get(i) + "-lesson");
+            Screen.run(() -> window.page().reveal("c1"));
+            picture(names.get(i) + "-calculator");
+            Screen.run(() -> window.page().reveal("p1"));
+            picture(names.get(i) + "-problem");
+        }
+        Screen.run(() -> window.settings(usual));
+        note("Looked at it in the dark theme, at 200 % text and in US shop units.");
+    }
+
+    /** Every lesson from top to bottom, a screenful a picture. */
+    private void everyLesson(Library library) throws IOException {
+        for (Lesson lesson : library.course().lessons()) {
+            open(lesson);
+            int screens = Screen.on(() -> window.page().screenfuls());
+            for (int i = 0; i < screens; i++) {
+                int screen = i;
+                Screen.run(() -> window.page().turnTo(screen));
+                picture(lesson.id().replace('/', '-') + "-" + (i + 1));
+            }
+            note("Read \"" + lesson.title() + "\" in " + screens + " screens.");
+        }
+    }
+
+    private void open(Lesson lesson) {
+        Screen.run(() -> window.open(lesson));
+        note("Opened the lesson \"" + lesson.title() + "\".");
+    }
+
+    private void answer(int ask, String text) {
+        Screen.run(
+                () -> {
+                    window.page().type("p1-answer-" + ask, text);
+                    window.page().click("p1-check");
+                });
+        Screen.until(() -> !window.page().text("p1-verdict-" + ask).orElse("").isEmpty());
+        keeper.settle();
+        Screen.frames(1);
+    }
+
+    private String verdict(int ask) {
+        return Screen.on(() -> window.page().text("p1-verdict-" + ask).orElse(""));
+    }
+
+    private void note(String line) {
+        log.add(line.replaceAll("\\s+", " "));
+    }
+
+    private void picture(String name) throws IOException {
+        Screen.frames(SETTLED);
+        WritableImage image = Screen.on(() -> window.scene().snapshot(null));
+        Pictures.write(image, folder.resolve(String.format("%02d-%s.png", ++pictures, name)));
+    }
+
+    private void write(String name, String text) throws IOException {
+        Files.writeString(folder.resolve(name), text, StandardCharsets.UTF_8);
+    }
+
+    private static void delete(Path folder) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+        }
+    }
+}

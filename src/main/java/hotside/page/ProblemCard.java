@@ -1,0 +1,194 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.page;
+
+import hotside.course.Markup;
+import hotside.problem.Answers;
+import hotside.problem.Ask;
+import hotside.problem.Template;
+import hotside.problem.Variant;
+import hotside.problem.Verdict;
+import hotside.relation.Worked;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Draws a problem: its text, a field for each answer, verdicts, hints, the worked answer. */
+public final class ProblemCard {
+    private final Maths maths;
+    private final MarkdownHtml markdown;
+
+    public ProblemCard(Maths maths) {
+        this.maths = maths;
+        this.markdown = new MarkdownHtml(maths);
+    }
+
+    /** The whole card. */
+    public String html(ProblemState state) {
+        return "<section class=\"card problem\""
+                + Html.attribute("id", state.id())
+                + Html.attribute("aria-label", state.variant().template().title())
+                + ">"
+                + inside(state)
+                + "</section>";
+    }
+
+    /** The card without its frame, for fresh numbers in the same place. */
+    public String inside(ProblemState state) {
+        Template template = state.variant().template();
+        StringBuilder out = new StringBuilder();
+        out.append("<div class=\"card-head\"><p class=\"kicker\">")
+                .append(
+                        Xml.escape(
+                                Words.of(
+                                        "problem.kicker",
+                                        template.level(),
+                                        state.variant().seed())))
+                .append("</p>")
+                .append(Html.element("h3", "", template.title()))
+                .append("</div>");
+        out.append("<div class=\"prompt\">")
+                .append(text(state.variant(), template.prompt()))
+                .append("</div>");
+        for (int i = 0; i < template.asks().size(); i++) {
+            out.append(answerRow(state, i));
+        }
+        out.append("<div class=\"buttons\">")
+                .append(button(state, "check", Words.of("problem.check"), true))
+                .append(button(state, "hint", Words.of("problem.hint"), false))
+                .append(
+                        button(
+                                state,
+                                "solution",
+                                Words.of(state.working() ? "working.hide" : "problem.solution"),
+                                false))
+                .append(button(state, "another", Words.of("problem.another"), false))
+                .append("</div>");
+        out.append(region(state, "hints", "hints", hints(state)));
+        out.append(region(state, "solution-text", "work", solution(state)));
+        return out.toString();
+    }
+
+    /** The verdict on one answer, or nothing. */
+    public String verdict(ProblemState state, int ask) {
+        return state.verdicts().get(ask).map(ProblemCard::verdict).orElse("");
+    }
+
+    /** The hints shown so far. */
+    public String hints(ProblemState state) {
+        if (state.rung() == 0) {
+            return "";
+        }
+        StringBuilder out = new StringBuilder("<ol class=\"hint\">");
+        List<String> hints = state.variant().template().hints();
+        for (int i = 0; i < Math.min(state.rung(), hints.size()); i++) {
+            out.append("<li>").append(text(state.variant(), hints.get(i))).append("</li>");
+        }
+        if (state.rung() > hints.size()) {
+            out.append("<li>").append(workings(state)).append("</li>");
+        }
+        return out.append("</ol>").toString();
+    }
+
+    /** The worked answer and why it matters, if they are shown. */
+    public String solution(ProblemState state) {
+        if (!state.working()) {
+            return "";
+        }
+        String why = state.variant().template().why();
+        return workings(state)
+                + (why.isBlank()
+                        ? ""
+                        : "<h4>" + Words.of("problem.why") + "</h4>" + text(state.variant(), why));
+    }
+
+    private String workings(ProblemState state) {
+        Variant variant = state.variant();
+        StringBuilder out = new StringBuilder();
+        WorkingHtml working = new WorkingHtml(maths);
+        for (Worked worked : variant.run().workings()) {
+            out.append(Html.element("h4", "", worked.relation().title()))
+                    .append(working.html(worked, variant.system(), variant.ambient()));
+        }
+        for (int i = 0; i < variant.answers().size(); i++) {
+            Ask ask = variant.template().asks().get(i);
+            out.append(
+                    Html.element(
+                            "p", "class=\"told\"", ask.phrase() + ": " + Answers.told(variant, i)));
+        }
+        return out.toString();
+    }
+
+    private String answerRow(ProblemState state, int i) {
+        Ask ask = state.variant().template().asks().get(i);
+        String id = state.id() + "-answer-" + i;
+        String unit = ask.scale(state.variant().system()).label();
+        return "<div class=\"field answer\"><label"
+                + Html.attribute("for", id)
+                + ">"
+                + Xml.escape(ask.phrase())
+                + "</label><input type=\"text\" autocomplete=\"off\""
+                + Html.attribute("id", id)
+                + Html.attribute("data-part", state.id())
+                + Html.attribute("data-slot", String.valueOf(i))
+                + Html.attribute("data-kind", "answer")
+                + Html.attribute("data-enter", "check")
+                + Html.attribute("value", state.typed().get(i))
+                + Html.attribute(
+                        "placeholder",
+                        unit.isEmpty()
+                                ? Words.of("answer.number")
+                                : Words.of("answer.number-unit", unit))
+                + Html.attribute("aria-describedby", state.id() + "-verdict-" + i)
+                + "></div>"
+                + "<div role=\"status\""
+                + Html.attribute("id", state.id() + "-verdict-" + i)
+                + ">"
+                + verdict(state, i)
+                + "</div>";
+    }
+
+    private static String verdict(Verdict verdict) {
+        String css =
+                switch (verdict.kind()) {
+                    case RIGHT, CARRIED -> "right";
+                    case MISTAKE, WRONG -> "wrong";
+                    case COARSE, ASK, UNREADABLE -> "ask";
+                };
+        String word = Words.of("verdict." + verdict.kind().name().toLowerCase(Locale.ROOT));
+        return "<p class=\"verdict "
+                + css
+                + "\"><strong>"
+                + Xml.escape(word)
+                + "</strong> "
+                + Xml.escape(verdict.feedback())
+                + "</p>";
+    }
+
+    private String text(Variant variant, String source) {
+        return markdown.html(
+                Markup.parse(source),
+                name -> Optional.ofNullable(variant.shown().get(name)).orElse("{{" + name + "}}"),
+                part -> "");
+    }
+
+    private static String region(ProblemState state, String name, String css, String inside) {
+        return "<div class=\""
+                + css
+                + "\""
+                + Html.attribute("id", state.id() + "-" + name)
+                + ">"
+                + inside
+                + "</div>";
+    }
+
+    private static String button(ProblemState state, String action, String label, boolean main) {
+        return "<button type=\"button\""
+                + (main ? " class=\"main\"" : "")
+                + Html.attribute("id", state.id() + "-" + action)
+                + Html.attribute("data-do", action)
+                + Html.attribute("data-part", state.id())
+                + ">"
+                + Xml.escape(label)
+                + "</button>";
+    }
+}

@@ -1,0 +1,234 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.problem;
+
+import hotside.content.Findings;
+import hotside.content.MapNode;
+import hotside.content.Node;
+import hotside.content.ScalarNode;
+import hotside.relation.Chain;
+import hotside.relation.Slot;
+import hotside.unit.Quantity;
+import hotside.unit.Scale;
+import hotside.unit.Units;
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads givens: {@code 38 to 50 by 2 mm}, {@code one of 38 44 46 mm}, {@code 98.5 kPa}, or a row of
+ * readings.
+ */
+public final class GivenReader {
+    private static final String N = Literal.NUMBER;
+    private static final Pattern STEPS =
+            Pattern.compile("(" + N + ")\\s+to\\s+(" + N + ")\\s+by\\s+(" + N + ")\\s*(.*)");
+    private static final Pattern LIST = Pattern.compile("one of((?:\\s+" + N + ")+)(?:\\s+(.*))?");
+    private static final Pattern ROW = Pattern.compile("(" + N + "(?:\\s+" + N + ")+)\\s*(.*)");
+    private static final Pattern ONE = Pattern.compile("(" + N + ")\\s*(.*)");
+    private static final Pattern UNIT = Pattern.compile(".*\\d\\s*([^\\d\\s].*)");
+    private static final String FORMS =
+            "a value such as \"98.5 kPa\", a grid such as \"38 to 50 by 2 mm\", \"one of 38 44 46 mm\", or a row"
+                    + " of readings such as \"149.6 150.9 kW\"";
+
+    private final Findings findings;
+
+    public GivenReader(Findings findings) {
+        this.findings = findings;
+    }
+
+    /**
+     * @param name the given's name
+     * @param node how it is written
+     * @param quantity what it measures, by the slot that it feeds
+     * @return the given, or nothing after a finding
+     */
+    public Optional<Given> read(String name, Node node, Quantity quantity) {
+        if (node instanceof ScalarNode scalar) {
+            Matcher row = ROW.matcher(scalar.text().strip());
+            if (row.matches()) {
+                return row(name, scalar, row, quantity);
+            }
+            return grid(scalar, quantity)
+                    .map(grid -> Given.number(name, quantity, grid, Optional.empty()));
+        }
+        if (node instanceof MapNode map && map.get("readings").isPresent()) {
+            return readings(name, map, quantity);
+        }
+        if (node instanceof MapNode map && map.get("si").isPresent()) {
+            refuseOthers(map, Set.of("si", "us"));
+            Optional<Grid> si = scalarOf(map, "si").flatMap(s -> grid(s, quantity));
+            Optional<Grid> us = scalarOf(map, "us").flatMap(s -> grid(s, quantity));
+            return si.map(grid -> Given.number(name, quantity, grid, us));
+        }
+        findings.add(node, name + " is " + node.kind() + " that is no given", FORMS, "");
+        return Optional.empty();
+    }
+
+    /**
+     * What a given measures: what the slot that it feeds does, else what its unit says. One that
+     * feeds no slot is told to the learner all the same, who has to know what to leave alone.
+     */
+    public static Quantity quantity(String name, Node node, Chain chain) {
+        return ChainReader.fedBy(chain, name)
+                .map(Slot::quantity)
+                .or(
+                        () ->
+                                name.equals(Variants.AMBIENT)
+                                        ? Optional.of(Quantity.PRESSURE)
+                                        : measuredIn(node))
+                .orElse(Quantity.RATIO);
+    }
+
+    /** What a given measures by the unit that it is written in, for one whose slot does not say. */
+    public static Optional<Quantity> measuredIn(Node node) {
+        if (node instanceof MapNode map) {
+            return map.get("si").or(() -> map.get("around")).flatMap(GivenReader::measuredIn);
+        }
+        if (!(node instanceof ScalarNode scalar)) {
+            return Optional.empty();
+        }
+        Matcher unit = UNIT.matcher(scalar.text().strip());
+        return unit.matches() ? Units.quantityOf(unit.group(1)) : Optional.empty();
+    }
+
+    /** Several numbers and one unit: a row of readings that stays as it is. */
+    private Optional<Given> row(String name, ScalarNode scalar, Matcher row, Quantity quantity) {
+        var numbers =
+                Arrays.stream(row.group(1).strip().split("\\s+")).map(BigDecimal::new).toList();
+        return scale(scalar, row.group(2), quantity)
+                .map(s -> Given.row(name, quantity, new Grid(numbers, s)));
+    }
+
+    private Optional<Given> readings(String name, MapNode map, Quantity quantity) {
+        refuseOthers(map, Set.of("readings", "around", "within", "steps"));
+        Optional<Grid> around = scalarOf(map, "around").flatMap(s -> grid(s, quantity));
+        Optional<BigDecimal> count = number(map, "readings");
+        Optional<BigDecimal> within = number(map, "within");
+        Optional<BigDecimal> steps = number(map, "steps");
+        if (around.isEmpty() || count.isEmpty() || within.isEmpty() || steps.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean sound =
+                count.get().compareTo(BigDecimal.valueOf(2)) >= 0
+                        && count.get().compareTo(BigDecimal.valueOf(50)) <= 0
+                        && steps.get().signum() > 0
+                        && within.get().compareTo(steps.get()) >= 0;
+        if (!sound) {
+            findings.add(
+                    map,
+                    name + ": these readings cannot be drawn",
+                    "2 to 50 readings, steps above 0 and not above within",
+                    "");
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Given(
+                        name,
+                        quantity,
+                        around.get(),
+                        Optional.empty(),
+                        count.get().intValue(),
+                        within.get(),
+                        steps.get()));
+    }
+
+    private Optional<ScalarNode> scalarOf(MapNode map, String key) {
+        Optional<Node> node = map.get(key);
+        if (node.isPresent() && node.get() instanceof ScalarNode scalar) {
+            return Optional.of(scalar);
+        }
+        if (!key.equals("us")) {
+            findings.add(map, "\"" + key + "\" is missing", FORMS, "");
+        }
+        return Optional.empty();
+    }
+
+    private Optional<BigDecimal> number(MapNode map, String key) {
+        Optional<ScalarNode> scalar = scalarOf(map, key);
+        if (scalar.isPresent() && scalar.get().text().matches(N)) {
+            return Optional.of(new BigDecimal(scalar.get().text()));
+        }
+        scalar.ifPresent(
+                s ->
+                        findings.add(
+                                s,
+                                "\"" + s.text() + "\" is no number",
+                                "a number without a unit",
+                                ""));
+        return Optional.empty();
+    }
+
+    private void refuseOthers(MapNode map, Set<String> known) {
+        for (Map.Entry<String, MapNode.Entry> entry : map.entries().entrySet()) {
+            if (!known.contains(entry.getKey())) {
+                findings.add(
+                        entry.getValue().keyPlace(),
+                        "unknown key \"" + entry.getKey() + "\"",
+                        "one of " + String.join(", ", known.stream().sorted().toList()),
+                        "");
+            }
+        }
+    }
+
+    private Optional<Grid> grid(ScalarNode scalar, Quantity quantity) {
+        String text = scalar.text().strip().replace('\u2212', '-');
+        Matcher steps = STEPS.matcher(text);
+        if (steps.matches()) {
+            BigDecimal from = new BigDecimal(steps.group(1));
+            BigDecimal to = new BigDecimal(steps.group(2));
+            BigDecimal by = new BigDecimal(steps.group(3));
+            if (by.signum() <= 0 || to.compareTo(from) < 0) {
+                findings.add(
+                        scalar,
+                        "this grid has no values",
+                        "from the smaller to the larger, by more than 0",
+                        "");
+                return Optional.empty();
+            }
+            if (to.subtract(from).compareTo(by.multiply(BigDecimal.valueOf(Grid.MOST_VALUES - 1L)))
+                    > 0) {
+                findings.add(
+                        scalar,
+                        "this grid has too many values",
+                        "at most " + Grid.MOST_VALUES,
+                        "take bigger steps");
+                return Optional.empty();
+            }
+            return scale(scalar, steps.group(4), quantity).map(s -> Grid.steps(from, to, by, s));
+        }
+        Matcher list = LIST.matcher(text);
+        if (list.matches()) {
+            var values =
+                    Arrays.stream(list.group(1).strip().split("\\s+"))
+                            .map(BigDecimal::new)
+                            .toList();
+            String unit = list.group(2) == null ? "" : list.group(2);
+            return scale(scalar, unit, quantity).map(s -> new Grid(values, s));
+        }
+        Matcher one = ONE.matcher(text);
+        if (one.matches()) {
+            return scale(scalar, one.group(2), quantity)
+                    .map(s -> new Grid(java.util.List.of(new BigDecimal(one.group(1))), s));
+        }
+        findings.add(scalar, "\"" + text + "\" is no given", FORMS, "");
+        return Optional.empty();
+    }
+
+    private Optional<Scale> scale(ScalarNode scalar, String unit, Quantity quantity) {
+        Optional<Scale> scale = Literal.scale(unit, quantity);
+        if (scale.isEmpty()) {
+            findings.add(
+                    scalar.at(Math.max(0, scalar.text().lastIndexOf(unit))),
+                    unit.isBlank()
+                            ? "the unit is missing"
+                            : "unknown unit \"" + unit + "\" for a " + quantity.words(),
+                    Literal.expected(quantity),
+                    "");
+        }
+        return scale;
+    }
+}

@@ -1,0 +1,301 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.problem;
+
+import hotside.relation.RelationException;
+import hotside.relation.Slot;
+import hotside.relation.Values;
+import hotside.unit.DecimalHabit;
+import hotside.unit.Dimension;
+import hotside.unit.Expected;
+import hotside.unit.Numbers;
+import hotside.unit.Quantity;
+import hotside.unit.Scale;
+import hotside.unit.Shown;
+import hotside.unit.Typed;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Marks answers. A wrong answer is an ordinary result: it is held against the right one, then
+ * against what the learner's own earlier answers lead to, then against every recognised mistake;
+ * what matches none is called wrong and no more, for a guess would mislead.
+ */
+public final class Marker {
+    /** Fewer digits than this, and a right beginning, is asked for more. */
+    private static final int ENOUGH_DIGITS = 3;
+
+    /** Slack for answers that went through a unit conversion on their way, relative. */
+    private static final double ROUNDING = 1e-9;
+
+    private final Variant variant;
+    private final List<Double> understood = new ArrayList<>();
+
+    private Marker(Variant variant) {
+        this.variant = variant;
+    }
+
+    /**
+     * Marks all answers of a variant.
+     *
+     * @param answers as typed, one for each ask; blank for one not yet given
+     * @param habit the decimal mark that the learner uses
+     * @return a verdict for each answer that was given
+     */
+    public static List<Optional<Verdict>> mark(
+            Variant variant, List<String> answers, DecimalHabit habit) {
+        Marker marker = new Marker(variant);
+        List<Optional<Verdict>> verdicts = new ArrayList<>();
+        for (int i = 0; i < variant.answers().size(); i++) {
+            String text = i < answers.size() ? answers.get(i) : "";
+            Optional<Verdict> verdict =
+                    text.isBlank() ? Optional.empty() : Optional.of(marker.one(i, text, habit));
+            verdicts.add(verdict);
+            marker.understood.add(
+                    verdict.filter(v -> v.kind().counts() || v.kind() == Verdict.Kind.COARSE)
+                            .map(Verdict::value)
+                            .orElse(Double.NaN));
+        }
+        return verdicts;
+    }
+
+    private Verdict one(int index, String text, DecimalHabit habit) {
+        Ask ask = variant.template().asks().get(index);
+        Scale scale = ask.scale(variant.system());
+        Typed typed =
+                Typed.read(text, new Expected(ask.quantity(), scale, variant.ambient(), habit));
+        if (typed instanceof Typed.NotUnderstood not) {
+            return new Verdict(
+                    Verdict.Kind.UNREADABLE, Optional.empty(), Double.NaN, not.message());
+        }
+        if (typed instanceof Typed.Ambiguous ambiguous) {
+            return new Verdict(
+                    Verdict.Kind.ASK, Optional.empty(), Double.NaN, ambiguous.question());
+        }
+        Typed.Understood answer = (Typed.Understood) typed;
+        if (!answer.unitTyped() && needsUnit(ask.quantity())) {
+            return new Verdict(
+                    Verdict.Kind.ASK,
+                    Optional.empty(),
+                    answer.si(),
+                    "In which unit? Type it behind the number, for instance "
+                            + text.strip()
+                            + " "
+                            + scale.label()
+                            + ".");
+        }
+        return judge(index, answer);
+    }
+
+    private static boolean needsUnit(Quantity quantity) {
+        return quantity.dimension() != Dimension.RATIO && quantity.dimension() != Dimension.NONE;
+    }
+
+    private Verdict judge(int index, Typed.Understood answer) {
+        double value = answer.si();
+        Variant.Answer right = variant.answers().get(index);
+        if (within(value, right.value(), right.band())) {
+            return new Verdict(
+                    Verdict.Kind.RIGHT, Optional.empty(), value, rightFeedback(index, answer));
+        }
+        Optional<Verdict> carried = carried(index, value);
+        if (carried.isPresent()) {
+            return carried.get();
+        }
+        if (coarse(answer, index, right.value())) {
+            return new Verdict(
+                    Verdict.Kind.COARSE,
+                    Optional.empty(),
+                    value,
+                    "It begins as it should, but more digits are needed to tell. Give three figures.");
+        }
+        List<Variant.Slipped> matches = matches(index, value);
+        if (!matches.isEmpty()) {
+            return mistake(index, value, matches);
+        }
+        return new Verdict(
+                Verdict.Kind.WRONG,
+                Optional.empty(),
+                value,
+                told(index, value)
+                        + " is "
+                        + direction(value, right.value())
+                        + ", and no slip that is known here gives this number. Go through it step by step; a hint may"
+                        + " help.");
+    }
+
+    private static String direction(double value, double right) {
+        if (value * right < 0) {
+            return "of the wrong sign";
+        }
+        double ratio = Math.abs(value) / Math.abs(right);
+        if (ratio > 8 || ratio < 0.125) {
+            return ratio > 1 ? "far too much" : "far too little";
+        }
+        return ratio > 1 ? "too much" : "too little";
+    }
+
+    private String rightFeedback(int index, Typed.Understood answer) {
+        String full = Answers.told(variant, index);
+        return answer.significantDigits() > 6
+                ? "To four figures it is "
+                        + full
+                        + "; more digits than the givens have say nothing."
+                : "To four figures it is " + full + ".";
+    }
+
+    /** What the learner's own wrong earlier answers lead to, by the right method. */
+    private Optional<Verdict> carried(int index, double value) {
+        List<Double> own = own(index);
+        if (own.stream().allMatch(d -> Double.isNaN(d))) {
+            return Optional.empty();
+        }
+        double expected = replayed(index, own, Optional.empty());
+        double band = variant.template().asks().get(index).tolerance().band(expected);
+        if (!within(value, expected, band)) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Verdict(
+                        Verdict.Kind.CARRIED,
+                        Optional.empty(),
+                        value,
+                        "It follows rightly from your earlier answer, which is off: put that right and "
+                                + Answers.told(variant, index)
+                                + " comes out here."));
+    }
+
+    /** The learner's earlier answers that differ from the right ones; NaN for the others. */
+    private List<Double> own(int index) {
+        List<Double> own = new ArrayList<>();
+        for (int i = 0; i < index; i++) {
+            double given = understood.get(i);
+            double right = variant.answers().get(i).value();
+            own.add(Math.abs(given - right) <= ROUNDING * Math.abs(right) ? Double.NaN : given);
+        }
+        return own;
+    }
+
+    private double replayed(int index, List<Double> own, Optional<Mistake> mistake) {
+        try {
+            Values values = Replay.of(variant, own, mistake);
+            return values.number(variant.template().asks().get(index).place());
+        } catch (RelationException e) {
+            return Double.NaN;
+        }
+    }
+
+    private List<Variant.Slipped> matches(int index, double value) {
+        List<Variant.Slipped> fresh =
+                nearest(
+                        variant.slips().stream().filter(s -> s.ask() == index).toList(),
+                        index,
+                        value);
+        if (!fresh.isEmpty()) {
+            return fresh;
+        }
+        List<Double> own = own(index);
+        if (own.stream().allMatch(d -> Double.isNaN(d))) {
+            return List.of();
+        }
+        List<Variant.Slipped> carried =
+                variant.template().mistakes().stream()
+                        .map(
+                                m ->
+                                        new Variant.Slipped(
+                                                m, index, replayed(index, own, Optional.of(m))))
+                        .toList();
+        return nearest(carried, index, value);
+    }
+
+    /** The mistakes whose number this is; several only if they give one and the same number. */
+    private List<Variant.Slipped> nearest(List<Variant.Slipped> slips, int index, double value) {
+        Ask.Tolerance tolerance = variant.template().asks().get(index).tolerance();
+        Optional<Variant.Slipped> best =
+                slips.stream()
+                        .filter(s -> within(value, s.value(), tolerance.band(s.value())))
+                        .min(
+                                (a, b) ->
+                                        Double.compare(
+                                                Math.abs(a.value() - value),
+                                                Math.abs(b.value() - value)));
+        return best.map(
+                        b ->
+                                slips.stream()
+                                        .filter(
+                                                s ->
+                                                        Math.abs(s.value() - b.value())
+                                                                <= 1e-6 * Math.abs(b.value()))
+                                        .toList())
+                .orElse(List.of());
+    }
+
+    private Verdict mistake(int index, double value, List<Variant.Slipped> matches) {
+        Set<String> ifs = new LinkedHashSet<>();
+        Set<String> checks = new LinkedHashSet<>();
+        for (Variant.Slipped match : matches) {
+            Mistake mistake = match.mistake();
+            ifs.add(filled(mistake.ifText().orElse(mistake.slip().ifText()), mistake));
+            checks.add(filled(mistake.checkText().orElse(mistake.slip().checkText()), mistake));
+        }
+        StringBuilder text =
+                new StringBuilder("Your number is what you would get if ")
+                        .append(String.join(", or if ", ifs))
+                        .append(". Check ")
+                        .append(String.join("; and ", checks))
+                        .append('.');
+        matches.get(0)
+                .mistake()
+                .world()
+                .ifPresent(
+                        world ->
+                                text.append(' ')
+                                        .append(
+                                                world.strip()
+                                                        .replace("{value}", told(index, value))));
+        return new Verdict(
+                Verdict.Kind.MISTAKE,
+                Optional.of(matches.get(0).mistake().id()),
+                value,
+                text.toString());
+    }
+
+    private String filled(String text, Mistake mistake) {
+        return text.replace("{what}", what(mistake.at()))
+                .replace("{other}", mistake.with().map(this::what).orElse("another value"))
+                .replace(
+                        "{ambient}",
+                        Shown.of(variant.ambient(), Quantity.PRESSURE, variant.system(), 4).text());
+    }
+
+    /** What stands at a place, as a noun phrase. */
+    private String what(String place) {
+        Optional<Slot> slot =
+                variant.template()
+                        .chain()
+                        .slotAt(place)
+                        .or(() -> ChainReader.fedBy(variant.template().chain(), place));
+        return slot.map(s -> "the " + s.meaning()).orElse("the " + place);
+    }
+
+    private boolean coarse(Typed.Understood answer, int index, double right) {
+        int digits = answer.significantDigits();
+        if (digits >= ENOUGH_DIGITS || digits < 1) {
+            return false;
+        }
+        Quantity quantity = variant.template().asks().get(index).quantity();
+        double shown = answer.scale().fromSi(right, quantity, variant.ambient());
+        return Math.abs(Numbers.rounded(shown, digits) - answer.asTyped())
+                <= ROUNDING * Math.abs(shown);
+    }
+
+    private static boolean within(double value, double target, double band) {
+        return Math.abs(value - target) <= band + ROUNDING * Math.abs(target);
+    }
+
+    private String told(int index, double value) {
+        return Answers.told(variant, index, value);
+    }
+}

@@ -1,0 +1,459 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.problem;
+
+import hotside.content.ContentFile;
+import hotside.content.Fields;
+import hotside.content.Findings;
+import hotside.content.MapNode;
+import hotside.content.Nearest;
+import hotside.content.Place;
+import hotside.relation.Chain;
+import hotside.relation.Slot;
+import hotside.relation.SlotScale;
+import hotside.unit.Quantity;
+import hotside.unit.Scale;
+import hotside.unit.UnitSystem;
+import hotside.unit.Units;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads a problem file into a template, or into findings that say what is wrong with it. */
+public final class TemplateReader {
+    private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+    private static final Pattern SKILL = Pattern.compile("[a-z0-9-]+\\.[a-z0-9-]+");
+    private static final Pattern GIVEN_IN_TEXT = Pattern.compile("\\{\\{\\s*([^}]*?)\\s*\\}\\}");
+
+    private final ContentFile file;
+    private final Findings findings;
+    private final Fields fields;
+
+    private TemplateReader(ContentFile file) {
+        this.file = file;
+        this.findings = file.findings();
+        this.fields = file.fields();
+    }
+
+    /**
+     * @param file a problem file; findings are added to its own
+     * @return the template, if the file is free of findings
+     */
+    public static Optional<Template> read(ContentFile file) {
+        return new TemplateReader(file).template();
+    }
+
+    private Optional<Template> template() {
+        String id = fields.text("id");
+        checkForm(id, ID, "id", "lower case words joined by hyphens");
+        String title = fields.text("title");
+        String skill = fields.text("skill");
+        checkForm(skill, SKILL, "skill", "strand.skill in lower case");
+        int level = fields.whole("level", 1, 4);
+        Template.Kind kind = kind(fields.text("kind"));
+        MapNode givenNodes = ChainReader.map(fields, "givens");
+        Chain chain =
+                ChainReader.read(
+                        ChainReader.map(fields, "work"),
+                        givenNodes,
+                        Units.STANDARD_ATMOSPHERE,
+                        findings);
+        List<Given> givens = givens(givenNodes, chain);
+        List<Ask> asks = asks(fields.maps("ask"), chain);
+        List<Mistake> mistakes = mistakes(fields.maps("mistakes"), chain, givenNodes);
+        fields.noOthers();
+        if (kind == Template.Kind.NUMBER && asks.size() > 1) {
+            findings.add(
+                    fields.place("ask"),
+                    "a problem of kind number asks " + asks.size() + " things",
+                    "one",
+                    "write kind: steps");
+        }
+        Body body = new Body(file);
+        checkText(body, givens);
+        if (!findings.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Template(
+                        id,
+                        title,
+                        skill,
+                        level,
+                        kind,
+                        givens,
+                        chain,
+                        asks,
+                        mistakes,
+                        true,
+                        body.prompt(),
+                        body.hints(),
+                        body.why(),
+                        fingerprint(file.text())));
+    }
+
+    private Template.Kind kind(String text) {
+        for (Template.Kind kind : Template.Kind.values()) {
+            if (kind.name().toLowerCase(Locale.ROOT).equals(text)) {
+                return kind;
+            }
+        }
+        if (!text.isEmpty()) {
+            findings.add(
+                    fields.place("kind"), "unknown kind \"" + text + "\"", "number or steps", "");
+        }
+        return Template.Kind.NUMBER;
+    }
+
+    private void checkForm(String text, Pattern form, String key, String expected) {
+        if (!text.isEmpty() && !form.matcher(text).matches()) {
+            findings.add(
+                    fields.place(key), key + " \"" + text + "\" has the wrong form", expected, "");
+        }
+    }
+
+    private List<Given> givens(MapNode nodes, Chain chain) {
+        List<Given> givens = new ArrayList<>();
+        GivenReader reader = new GivenReader(findings);
+        nodes.entries()
+                .forEach(
+                        (name, entry) -> {
+                            Quantity quantity = GivenReader.quantity(name, entry.value(), chain);
+                            reader.read(name, entry.value(), quantity).ifPresent(givens::add);
+                            refuseMixedUse(name, entry.keyPlace(), chain, quantity);
+                        });
+        return givens;
+    }
+
+    private void refuseMixedUse(String name, Place place, Chain chain, Quantity quantity) {
+        for (Chain.Use use : chain.uses()) {
+            use.feeds()
+                    .forEach(
+                            (slot, feed) -> {
+                                Quantity wanted =
+                                        use.relation().slot(slot).orElseThrow().quantity();
+                                if (feed instanceof Chain.From from
+                                        && from.place().equals(name)
+                                        && !ChainReader.fits(quantity, wanted)) {
+                                    findings.add(
+                                            place,
+                                            name
+                                                    + " feeds a "
+                                                    + quantity.words()
+                                                    + " and, in "
+                                                    + use.name()
+                                                    + "."
+                                                    + slot
+                                                    + ", a "
+                                                    + wanted.words(),
+                                            "one kind of value",
+                                            "turn gauge into absolute with the relation absolute-pressure, or use two givens");
+                                }
+                            });
+        }
+    }
+
+    private List<Ask> asks(List<Fields> list, Chain chain) {
+        List<Ask> asks = new ArrayList<>();
+        for (Fields ask : list) {
+            String place = ask.text("of");
+            String phrase = ask.text("say");
+            Optional<Slot> slot = chain.slotAt(place);
+            if (slot.isEmpty()) {
+                if (!place.isEmpty() && !chain.uses().isEmpty()) {
+                    List<String> known = results(chain);
+                    findings.add(
+                            ask.place("of"),
+                            "nothing is found at \"" + place + "\"",
+                            "one of " + String.join(", ", known),
+                            Nearest.to(place, known).map(n -> "write \"" + n + "\"").orElse(""));
+                }
+                ask.optionalText("tolerance");
+                ask.optionalText("unit");
+                ask.optionalText("us");
+                ask.noOthers();
+                continue;
+            }
+            Scale si = askedIn(ask, "unit", slot.get(), UnitSystem.SI_SHOP);
+            Scale us = askedIn(ask, "us", slot.get(), UnitSystem.US_SHOP);
+            Ask.Tolerance tolerance =
+                    ask.optionalText("tolerance")
+                            .map(text -> tolerance(text, slot.get(), ask.place("tolerance")))
+                            .orElse(Ask.Tolerance.USUAL);
+            ask.noOthers();
+            asks.add(new Ask(place, phrase, slot.get().quantity(), si, us, tolerance));
+        }
+        return asks;
+    }
+
+    private Scale askedIn(Fields ask, String key, Slot slot, UnitSystem system) {
+        Optional<String> unit = ask.optionalText(key);
+        if (unit.isEmpty()) {
+            return SlotScale.of(slot, system);
+        }
+        Optional<Scale> scale = Literal.scale(unit.get(), slot.quantity());
+        if (scale.isEmpty()) {
+            findings.add(
+                    ask.place(key),
+                    "unknown unit \"" + unit.get() + "\"",
+                    Literal.expected(slot.quantity()),
+                    "");
+        }
+        return scale.orElse(SlotScale.of(slot, system));
+    }
+
+    /**
+     * A share, an amount, or both joined by "or"; an amount is one of a difference: a kelvin, not a
+     * temperature.
+     */
+    private Ask.Tolerance tolerance(String text, Slot slot, Place place) {
+        double relative = 0;
+        double absolute = 0;
+        Quantity amount =
+                switch (slot.quantity()) {
+                    case PRESSURE, GAUGE_PRESSURE -> Quantity.PRESSURE_DIFFERENCE;
+                    case TEMPERATURE -> Quantity.TEMPERATURE_DIFFERENCE;
+                    default -> slot.quantity();
+                };
+        for (String part : text.split("\\s+or\\s+")) {
+            Optional<Double> share =
+                    part.endsWith("%") && slot.quantity() != Quantity.PERCENTAGE
+                            ? Literal.value(part, Quantity.PERCENTAGE, 0)
+                            : Optional.empty();
+            Optional<Double> fixed =
+                    share.isPresent() ? Optional.empty() : Literal.value(part, amount, 0);
+            if (share.isEmpty() && fixed.isEmpty()) {
+                findings.add(
+                        place,
+                        "\"" + part + "\" is no tolerance",
+                        "such as \"2 %\", \"1 K\" or \"2 % or 1 K\"",
+                        "");
+            }
+            relative = share.orElse(relative);
+            absolute = fixed.orElse(absolute);
+        }
+        return new Ask.Tolerance(relative, absolute);
+    }
+
+    private List<Mistake> mistakes(List<Fields> list, Chain chain, MapNode givens) {
+        List<Mistake> mistakes = new ArrayList<>();
+        for (Fields fields : list) {
+            String slipId = fields.text("slip");
+            String at = fields.text("at");
+            Optional<String> with = fields.optionalText("with");
+            Optional<String> factor = fields.optionalText("factor");
+            Optional<String> ifText = fields.optionalText("if");
+            Optional<String> checkText = fields.optionalText("check");
+            Optional<String> world = fields.optionalText("world");
+            fields.noOthers();
+            Optional<Slips> slip = Slips.find(slipId);
+            if (slip.isEmpty()) {
+                if (!slipId.isEmpty()) {
+                    List<String> known = Arrays.stream(Slips.values()).map(Slips::id).toList();
+                    findings.add(
+                            fields.place("slip"),
+                            "unknown slip \"" + slipId + "\"",
+                            "one of " + String.join(", ", known),
+                            Nearest.to(slipId, known).map(n -> "write \"" + n + "\"").orElse(""));
+                }
+                continue;
+            }
+            checkPlace(at, fields.place("at"), chain, givens);
+            with.ifPresent(w -> checkPlace(w, fields.place("with"), chain, givens));
+            if (slip.get().needsOther() && with.isEmpty()) {
+                findings.add(
+                        fields.place("slip"),
+                        slipId + " needs another value",
+                        "with: and the place of a value",
+                        "");
+            }
+            if (slip.get().needsWords()
+                    && (ifText.isEmpty() || checkText.isEmpty() || factor.isEmpty())) {
+                findings.add(
+                        fields.place("slip"),
+                        slipId + " needs your own words",
+                        "factor:, if: and check:",
+                        "");
+            }
+            double number =
+                    factor.filter(f -> f.matches(Literal.NUMBER))
+                            .map(Double::parseDouble)
+                            .orElse(1.0);
+            mistakes.add(new Mistake(slip.get(), at, with, number, ifText, checkText, world));
+        }
+        return mistakes;
+    }
+
+    private void checkPlace(String place, Place where, Chain chain, MapNode givens) {
+        if (place.isEmpty() || chain.uses().isEmpty()) {
+            return;
+        }
+        if (!givens.entries().containsKey(place) && chain.slotAt(place).isEmpty()) {
+            List<String> known = new ArrayList<>(givens.entries().keySet());
+            for (Chain.Use use : chain.uses()) {
+                use.relation().inputs().forEach(slot -> known.add(use.name() + "." + slot.name()));
+            }
+            known.addAll(results(chain));
+            findings.add(
+                    where,
+                    "nothing is found at \"" + place + "\"",
+                    "one of " + String.join(", ", known),
+                    Nearest.to(place, known).map(n -> "write \"" + n + "\"").orElse(""));
+        }
+    }
+
+    /** Everything that a problem may ask for: results, and inputs that are solved for. */
+    private static List<String> results(Chain chain) {
+        List<String> known = new ArrayList<>();
+        for (Chain.Use use : chain.uses()) {
+            use.solveFor()
+                    .ifPresentOrElse(
+                            slot -> known.add(use.name() + "." + slot),
+                            () ->
+                                    use.relation()
+                                            .outputs()
+                                            .forEach(
+                                                    slot ->
+                                                            known.add(
+                                                                    use.name()
+                                                                            + "."
+                                                                            + slot.name())));
+        }
+        return known;
+    }
+
+    private void checkText(Body body, List<Given> givens) {
+        List<String> names = givens.stream().map(Given::name).toList();
+        Map<String, Boolean> told = new LinkedHashMap<>();
+        names.forEach(name -> told.put(name, false));
+        String[] lines = file.body().split("\n", -1);
+        for (int i = 0; i < lines.length; i++) {
+            Matcher matcher = GIVEN_IN_TEXT.matcher(lines[i]);
+            while (matcher.find()) {
+                if (told.put(matcher.group(1), true) == null) {
+                    findings.add(
+                            file.inBody(i + 1, lines[i].codePointCount(0, matcher.start()) + 1),
+                            "no given is called \"" + matcher.group(1) + "\"",
+                            "one of " + String.join(", ", names),
+                            "");
+                }
+            }
+        }
+        for (Given given : givens) {
+            if (!body.prompt().contains("{{" + given.name() + "}}")) {
+                findings.add(
+                        file.inBody(1, 1),
+                        "the text never tells the given " + given.name(),
+                        "{{" + given.name() + "}} in the scenario",
+                        "");
+            }
+        }
+    }
+
+    static String fingerprint(String text) {
+        try {
+            byte[] hash =
+                    MessageDigest.getInstance("SHA-256")
+                            .digest(text.getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(hash, 0, 6);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    /** The parts of the body: prompt, three hints, why. */
+    private static final class Body {
+        private static final Pattern ITEM = Pattern.compile("\\d+[.)]\\s+(.*)");
+        private static final int HINTS = 3;
+
+        private final Map<String, StringBuilder> sections = new LinkedHashMap<>();
+        private final List<String> hints = new ArrayList<>();
+
+        Body(ContentFile file) {
+            String section = "";
+            sections.put(section, new StringBuilder());
+            int hintsLine = 1;
+            String[] lines = file.body().split("\n", -1);
+            for (int i = 0; i < lines.length; i++) {
+                if (lines[i].startsWith("## ")) {
+                    section = lines[i].substring(3).strip();
+                    sections.putIfAbsent(section, new StringBuilder());
+                    hintsLine = section.equals("Hints") ? i + 1 : hintsLine;
+                    if (!section.equals("Hints") && !section.equals("Why")) {
+                        file.findings()
+                                .add(
+                                        file.inBody(i + 1, 1),
+                                        "unknown section \"" + section + "\"",
+                                        "## Hints or ## Why",
+                                        "");
+                    }
+                } else {
+                    sections.get(section).append(lines[i]).append('\n');
+                }
+            }
+            splitHints();
+            if (hints.size() != HINTS) {
+                file.findings()
+                        .add(
+                                file.inBody(hintsLine, 1),
+                                hints.size() + " hints",
+                                "a section ## Hints with a numbered list of exactly three",
+                                "the fourth rung, the full working, is computed");
+            }
+            if (why().isEmpty()) {
+                file.findings()
+                        .add(file.inBody(1, 1), "no reason why it matters", "a section ## Why", "");
+            }
+            if (prompt().isEmpty()) {
+                file.findings()
+                        .add(
+                                file.inBody(1, 1),
+                                "no scenario",
+                                "the text of the problem under the front matter",
+                                "");
+            }
+        }
+
+        private void splitHints() {
+            StringBuilder hint = null;
+            for (String line :
+                    sections.getOrDefault("Hints", new StringBuilder()).toString().split("\n")) {
+                Matcher item = ITEM.matcher(line);
+                if (item.matches()) {
+                    addHint(hint);
+                    hint = new StringBuilder(item.group(1)).append('\n');
+                } else if (hint != null) {
+                    hint.append(line.strip()).append('\n');
+                }
+            }
+            addHint(hint);
+        }
+
+        private void addHint(StringBuilder hint) {
+            if (hint != null) {
+                hints.add(hint.toString().strip());
+            }
+        }
+
+        String prompt() {
+            return sections.get("").toString().strip();
+        }
+
+        List<String> hints() {
+            return hints;
+        }
+
+        String why() {
+            return sections.getOrDefault("Why", new StringBuilder()).toString().strip();
+        }
+    }
+}
