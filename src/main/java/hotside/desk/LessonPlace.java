@@ -356,7 +356,7 @@ final class LessonPlace {
         SlotReading reading = SlotReading.of(slot, value, state.system(), state.ambient());
         if (reading.fault().isPresent()) {
             calculator.put(state.id(), state.withFault(slot.name(), reading.fault().get()));
-            page.replace(faultId, Html.escape(reading.fault().get()));
+            page.replace(faultId, CalculatorCard.fault(reading.fault().get()));
             return;
         }
         CalculatorState set = state.with(slot.name(), reading.value());

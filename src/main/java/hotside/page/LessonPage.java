@@ -45,7 +45,7 @@ public final class LessonPage {
             Optional<Lesson> before,
             Optional<Lesson> after) {
         Computed computed = new Computed(lesson, system);
-        StringBuilder out = new StringBuilder("<article class=\"lesson\"><header>");
+        StringBuilder out = new StringBuilder("<header>");
         out.append(
                         Html.element(
                                 "p",
@@ -74,7 +74,7 @@ public final class LessonPage {
             lesson.sources().forEach(text -> out.append(Html.element("li", "", text)));
             out.append("</ul></footer>");
         }
-        return out.append(neighbours(before, after)).append("</article>").toString();
+        return out.append(neighbours(before, after)).toString();
     }
 
     /** What a lesson's figure shows. */
@@ -116,10 +116,9 @@ public final class LessonPage {
         StringBuilder out =
                 new StringBuilder("<section class=\"card worked\"")
                         .append(Html.attribute("aria-label", part.title()))
-                        .append("><div class=\"card-head\">")
-                        .append(Html.element("p", "class=\"kicker\"", Words.of("worked.kicker")))
+                        .append(">")
+                        .append(Html.element("p", "class=\"card-head\"", Words.of("worked.kicker")))
                         .append(Html.element("h3", "", part.title()))
-                        .append("</div>")
                         .append(markdown.html(part.intro(), values, inner -> ""));
         WorkingHtml working = new WorkingHtml(maths);
         for (String name : part.uses()) {
@@ -135,7 +134,7 @@ public final class LessonPage {
 
     /** The word that names an aside; the stylesheet puts its sign before it. */
     private static String head(String kind) {
-        return Html.element("p", "class=\"aside-head\"", Words.of("aside." + kind));
+        return Html.element("p", "class=\"label\"", Words.of("aside." + kind));
     }
 
     private static String neighbours(Optional<Lesson> before, Optional<Lesson> after) {
