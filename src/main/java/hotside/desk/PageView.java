@@ -231,6 +231,19 @@ final class PageView {
         return (int) Math.max(1, Math.ceil(height / seen));
     }
 
+    /** What stands out of the page to the right and cannot be scrolled to in its own box. */
+    String cutOff() {
+        return String.valueOf(
+                engine.executeScript(
+                        "(function(){var w=document.documentElement.clientWidth,out=[];"
+                                + "document.querySelectorAll('#page *').forEach(function(e){"
+                                + "var r=e.getBoundingClientRect();"
+                                + "var boxed=e.closest('.numeric,.symbolic,.law,.eq,table,pre');"
+                                + "if(r.right>w+1&&(!boxed||boxed===e))"
+                                + "out.push(e.tagName+' '+(e.id||e.className||e.textContent.slice(0,40)));});"
+                                + "return out.slice(0,6).join(', ');})()"));
+    }
+
     /** Scrolls to one of the page's screens, from 0. */
     void turnTo(int screen) {
         engine.executeScript("window.scrollTo(0, window.innerHeight * " + screen + ")");

@@ -141,6 +141,11 @@ public final class ContentCheck {
         public String html(Part part) {
             return "";
         }
+
+        @Override
+        public int chartWidth() {
+            return 680;
+        }
     }
 
     private void formulas(ContentFile file, Node root) {

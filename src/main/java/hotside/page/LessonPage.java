@@ -19,6 +19,9 @@ public final class LessonPage {
 
         /** A calculator or a problem. */
         String html(Part part);
+
+        /** Width of figures in pixels at 100 % text, less for larger text. */
+        int chartWidth();
     }
 
     private final Maths maths;
@@ -78,8 +81,10 @@ public final class LessonPage {
     }
 
     /** What a lesson's figure shows. */
-    public static ChartData figure(Lesson lesson, Part.ChartFigure figure, UnitSystem system) {
-        return RelationCurve.chart(figure, system, new Computed(lesson, system).ambient());
+    public static ChartData figure(
+            Lesson lesson, Part.ChartFigure figure, UnitSystem system, int chartWidth) {
+        double ambient = new Computed(lesson, system).ambient();
+        return RelationCurve.chart(figure, system, ambient, chartWidth);
     }
 
     private String part(
@@ -102,7 +107,8 @@ public final class LessonPage {
             return worked(lesson, worked, system, computed, values);
         }
         if (part instanceof Part.ChartFigure figure) {
-            return LivingChart.figure(cards.id(part), figure(lesson, figure, system));
+            return LivingChart.figure(
+                    cards.id(part), figure(lesson, figure, system, cards.chartWidth()));
         }
         return cards.html(part);
     }

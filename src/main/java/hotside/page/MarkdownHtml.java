@@ -97,7 +97,7 @@ final class MarkdownHtml {
         try {
             return tex.display()
                     ? "<span class=\"eq\">" + maths.block(tex.source()) + "</span>"
-                    : maths.inline(tex.source());
+                    : maths.line(tex.source());
         } catch (MathsException e) {
             return "<code class=\"fault\">" + Xml.escape(tex.source()) + "</code>";
         }
