@@ -189,7 +189,15 @@ public final class Relation {
      * @throws RelationException if nothing finite comes out
      */
     public Values solveUnguarded(Values given) {
-        return out(run(arrange(given, false), false));
+        Object[] arranged = arrange(given, false);
+        try {
+            return out(run(arranged, false));
+        } catch (RelationException e) {
+            throw e;
+        } catch (RuntimeException e) {
+            // Out of range anything may fail: a root that has no bracket, a share above one.
+            throw new RelationException("", id + ": no result for " + named(inputs, arranged), e);
+        }
     }
 
     /**
@@ -297,7 +305,7 @@ public final class Relation {
                                     + " = "
                                     + number
                                     + " is outside "
-                                    + rangeOf(slot));
+                                    + slot.rangeText());
                 }
             }
             case NUMBERS -> {
@@ -314,7 +322,7 @@ public final class Relation {
                                         + " holds "
                                         + reading
                                         + ", outside "
-                                        + rangeOf(slot));
+                                        + slot.rangeText());
                     }
                 }
             }
@@ -335,20 +343,6 @@ public final class Relation {
         return new RelationException(
                 slot.name(),
                 id + ": " + slot.name() + " = " + value + " is not what is expected: " + expected);
-    }
-
-    /** The range as people write it, in SI. */
-    static String rangeOf(Slot slot) {
-        String unit = slot.quantity().siScale().label();
-        String low =
-                slot.min() == -Double.MAX_VALUE
-                        ? "(-inf"
-                        : (slot.minExcluded() ? "(" : "[") + slot.min();
-        String high =
-                slot.max() == Double.MAX_VALUE
-                        ? "inf)"
-                        : slot.max() + (slot.maxExcluded() ? ")" : "]");
-        return low + ", " + high + (unit.isEmpty() ? "" : " " + unit);
     }
 
     private static Values named(List<Slot> slots, Object[] values) {

@@ -3,6 +3,7 @@ package hotside.relation;
 
 import hotside.unit.Numbers;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -25,6 +26,12 @@ public final class Solver {
 
     /** How close the output must come to count as found, relative to the target. */
     private static final double FOUND = 1e-8;
+
+    /** How close a point of the grid must come to be a root itself, relative to the target. */
+    private static final double HIT = 1e-11;
+
+    /** So many neighbours of the grid that all hit the target are no accident. */
+    private static final int FLAT_POINTS = 4;
 
     private Solver() {}
 
@@ -70,87 +77,131 @@ public final class Solver {
         }
         UnivariateFunction miss =
                 x -> outputAt(relation, output, others.with(unknown, x), guarded) - target;
-        double close = FOUND * Math.max(Math.abs(target), 1e-12);
+        return new Search(relation, slot, output, target, miss).only();
+    }
 
-        double[] grid = grid(slot);
-        List<Double> roots = new ArrayList<>();
-        int flat = 0;
-        double flatFrom = Double.NaN;
-        double before = Double.NaN;
-        double lowest = Double.POSITIVE_INFINITY;
-        double highest = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < grid.length; i++) {
-            double here = miss.value(grid[i]);
-            if (!Double.isNaN(here)) {
-                lowest = Math.min(lowest, here + target);
-                highest = Math.max(highest, here + target);
+    /** One search over the whole range of the unknown. */
+    private static final class Search {
+        private final Relation relation;
+        private final Slot slot;
+        private final String output;
+        private final double target;
+        private final UnivariateFunction miss;
+        private final double[] grid;
+        private final double[] misses;
+
+        Search(
+                Relation relation,
+                Slot slot,
+                String output,
+                double target,
+                UnivariateFunction miss) {
+            this.relation = relation;
+            this.slot = slot;
+            this.output = output;
+            this.target = target;
+            this.miss = miss;
+            this.grid = grid(relation, slot);
+            this.misses = Arrays.stream(grid).map(miss::value).toArray();
+        }
+
+        /** The one root there is. */
+        double only() {
+            refuseFlat();
+            List<Double> roots = roots();
+            if (roots.isEmpty()) {
+                throw none();
             }
-            if (Math.abs(here) <= close * 1e-3) {
-                flatFrom = flat == 0 ? grid[i] : flatFrom;
-                flat++;
-                if (flat >= 4) {
-                    throw new RelationException(
-                            unknown,
-                            relation.id()
-                                    + ": "
-                                    + unknown
+            if (roots.size() > 1) {
+                throw several(roots);
+            }
+            return roots.get(0);
+        }
+
+        private boolean hits(int i) {
+            return Math.abs(misses[i]) <= HIT * Math.max(Math.abs(target), 1e-12);
+        }
+
+        private void refuseFlat() {
+            int flat = 0;
+            for (int i = 0; i < grid.length; i++) {
+                flat = hits(i) ? flat + 1 : 0;
+                if (flat == FLAT_POINTS) {
+                    throw fault(
+                            slot.name()
                                     + " cannot be told from "
-                                    + output
-                                    + " = "
-                                    + Numbers.plain(target)
+                                    + reached()
                                     + ": every value from about "
-                                    + shown(flatFrom, slot)
+                                    + shown(grid[i + 1 - FLAT_POINTS], slot)
                                     + " on gives it");
                 }
-                if (flat == 1) {
+            }
+        }
+
+        private List<Double> roots() {
+            List<Double> roots = new ArrayList<>();
+            for (int i = 0; i < grid.length; i++) {
+                if (hits(i)) {
                     addRoot(roots, grid[i]);
-                }
-            } else {
-                flat = 0;
-                if (i > 0 && before * here < 0 && Math.abs(before) > close * 1e-3) {
+                } else if (i > 0 && !hits(i - 1) && misses[i - 1] * misses[i] < 0) {
                     double root = close(miss, grid[i - 1], grid[i]);
-                    if (Math.abs(miss.value(root)) <= close) {
+                    if (isRoot(root, misses[i - 1], misses[i])) {
                         addRoot(roots, root);
                     }
                 }
             }
-            before = here;
+            return roots;
         }
-        if (roots.isEmpty()) {
-            throw new RelationException(
-                    unknown,
-                    relation.id()
-                            + ": no "
-                            + unknown
+
+        /**
+         * At a jump the output changes sign without coming near the target. Near is meant against
+         * the target, or for a target of zero against the output on both sides.
+         */
+        private boolean isRoot(double root, double before, double after) {
+            double scale = Math.max(Math.abs(target), Math.min(Math.abs(before), Math.abs(after)));
+            return Math.abs(miss.value(root)) <= FOUND * scale;
+        }
+
+        private RelationException none() {
+            double[] reached =
+                    Arrays.stream(misses).filter(Double::isFinite).map(m -> m + target).toArray();
+            return fault(
+                    "no "
+                            + slot.name()
                             + " in "
-                            + Relation.rangeOf(slot)
+                            + slot.range(lowest(slot), highest(slot)).rangeText()
                             + " gives "
-                            + output
-                            + " = "
-                            + Numbers.plain(target)
-                            + (lowest <= highest
-                                    ? "; it goes from "
-                                            + Numbers.significant(lowest, 5)
+                            + reached()
+                            + (reached.length == 0
+                                    ? "; the relation has no result there"
+                                    : "; it goes from "
+                                            + Numbers.significant(
+                                                    Arrays.stream(reached).min().orElseThrow(), 5)
                                             + " to "
-                                            + Numbers.significant(highest, 5)
-                                    : "; the relation has no result there"));
+                                            + Numbers.significant(
+                                                    Arrays.stream(reached).max().orElseThrow(),
+                                                    5)));
         }
-        if (roots.size() > 1) {
-            throw new RelationException(
-                    unknown,
-                    relation.id()
-                            + ": more than one "
-                            + unknown
+
+        private RelationException several(List<Double> roots) {
+            return fault(
+                    "more than one "
+                            + slot.name()
                             + " gives "
-                            + output
-                            + " = "
-                            + Numbers.plain(target)
+                            + reached()
                             + ": "
                             + roots.stream()
                                     .map(r -> shown(r, slot))
                                     .collect(Collectors.joining(", ")));
         }
-        return roots.get(0);
+
+        private String reached() {
+            return output + " = " + Numbers.plain(target);
+        }
+
+        private RelationException fault(String what) {
+            return new RelationException(slot.name(), relation.id() + ": " + what);
+        }
     }
 
     private static void checkOthers(Relation relation, Slot unknown, Values others) {
@@ -206,12 +257,13 @@ public final class Solver {
      * Points over the whole range, denser where the slot is usual, and even in ratio over wide
      * positive ranges.
      */
-    private static double[] grid(Slot slot) {
-        double low = slot.min() == -Double.MAX_VALUE ? slot.usualMin() : slot.min();
-        double high = slot.max() == Double.MAX_VALUE ? slot.usualMax() : slot.max();
+    private static double[] grid(Relation relation, Slot slot) {
+        double low = lowest(slot);
+        double high = highest(slot);
         if (low == -Double.MAX_VALUE || high == Double.MAX_VALUE) {
             throw new RelationException(
-                    slot.name(), slot.name() + " has no bounded range to look in");
+                    slot.name(),
+                    relation.id() + ": " + slot.name() + " has no bounded range to look in");
         }
         double edge = 1e-12 * (high - low);
         low = slot.minExcluded() ? low + edge : low;
@@ -237,6 +289,14 @@ public final class Solver {
         }
         points.removeIf(x -> !slot.admits(x));
         return points.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private static double lowest(Slot slot) {
+        return slot.min() == -Double.MAX_VALUE ? slot.usualMin() : slot.min();
+    }
+
+    private static double highest(Slot slot) {
+        return slot.max() == Double.MAX_VALUE ? slot.usualMax() : slot.max();
     }
 
     private static String shown(double value, Slot slot) {
