@@ -159,6 +159,7 @@ public final class ProblemCard {
                 + css
                 + "\">"
                 + Html.element("p", "class=\"label\"", word)
+                + " "
                 + Html.element("p", "", verdict.feedback())
                 + "</div>";
     }

@@ -65,7 +65,7 @@ class WorkingMathsTest {
         Worked worked = ValveForce.RELATION.work(ValveForce.RELATION.typical());
         // By hand: π/4 · 0.046² = 0.00166190 m²; times 181 000 − 101 325 Pa = 132.412 N.
         assertEquals(
-                "A_s = π/4 × (0.046000 m)² = 0.0016619 m²",
+                "A_s = π/4 × (0.046 m)² = 0.0016619 m²",
                 WORKING.numericText(worked.steps().get(0), worked));
         assertEquals(
                 "F = 0.0016619 m² (181000 Pa − 101320 Pa) = 132.41 N",
@@ -93,7 +93,7 @@ class WorkingMathsTest {
                         .by(w -> w.out("d", "@a - @b", w.in("a") - w.in("b"), "Subtract."));
         Worked worked = difference.work(difference.typical());
         assertEquals(
-                "d = 1.0000 − (−2.0000) = 3.0000",
+                "d = 1 − (−2) = 3",
                 WORKING.numericText(worked.steps().get(0), worked));
     }
 

@@ -150,7 +150,7 @@ class ChainTest {
                         Values.of("edge", 3),
                         (place, value, known) ->
                                 place.equals("second.area") && known.containsKey("first.side")
-                                        ? (Object) known.get("edge")
+                                        ? known.get("edge")
                                         : value);
         assertEquals(Math.sqrt(3), run.number("second.side"), 1e-10);
     }

@@ -118,18 +118,18 @@ class BleedSignalTest {
         assertEquals(low, BleedSignal.shareOfChange(300e3, 0.0015, 0.0013, AMBIENT), 1e-6);
     }
 
-    @Property
+    @Property(seed = "20261125")
     void aWiderBleedLeavesLess(@ForAll @DoubleRange(min = 0.2, max = 6) double mm) {
         assertTrue(signal(66e3, (mm + 0.01) / 1e3) < signal(66e3, mm / 1e3));
     }
 
-    @Property
+    @Property(seed = "20261125")
     void moreBoostBringsMoreSignalAndALargerShare(
             @ForAll @DoubleRange(min = 500, max = 400e3) double boost) {
         assertTrue(signal(1.01 * boost, 0.0013) > 1.01 * signal(boost, 0.0013));
     }
 
-    @Property
+    @Property(seed = "20261125")
     void staysBetweenAmbientAndTheSource(
             @ForAll @DoubleRange(min = -90e3, max = 400e3) double boost,
             @ForAll @DoubleRange(min = 0.3, max = 6) double mm) {
@@ -138,7 +138,7 @@ class BleedSignalTest {
     }
 
     /** Only the ratio of the areas counts, and only ratios of absolute pressures. */
-    @Property
+    @Property(seed = "20261125")
     void dependsOnRatiosAlone(
             @ForAll @DoubleRange(min = 0.3, max = 3) double bores,
             @ForAll @DoubleRange(min = 0.5, max = 2) double pressures) {

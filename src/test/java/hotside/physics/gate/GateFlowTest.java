@@ -129,7 +129,7 @@ class GateFlowTest {
                 () -> Solver.solveFor(GateFlow.RELATION, "lift", "massFlow", 1.01 * most, GATE));
     }
 
-    @Property
+    @Property(seed = "20261125")
     void growsWithTheSquareOfItsSize(@ForAll @DoubleRange(min = 0.4, max = 2) double k) {
         double one = GateFlow.RELATION.value("massFlow", GATE);
         double other =
@@ -138,19 +138,19 @@ class GateFlowTest {
         assertEquals(k * k * one, other, 1e-12);
     }
 
-    @Property
+    @Property(seed = "20261125")
     void hotterGasPassesLessByTheRootOfTemperature(
             @ForAll @DoubleRange(min = 300, max = 500) double temperature) {
         assertEquals(
                 flow("temperature", temperature) / 2, flow("temperature", 4 * temperature), 1e-12);
     }
 
-    @Property
+    @Property(seed = "20261125")
     void moreLiftNeverPassesLess(@ForAll @DoubleRange(min = 0, max = 20) double mm) {
         assertTrue(flow("lift", (mm + 0.1) / 1e3) >= flow("lift", mm / 1e3));
     }
 
-    @Property
+    @Property(seed = "20261125")
     void morePressureBeforeItPassesMore(
             @ForAll @DoubleRange(min = 101_325, max = 500e3) double upstream) {
         assertTrue(flow("upstream", upstream + 100) > flow("upstream", upstream));

@@ -145,7 +145,7 @@ class GateShareTest {
         assertEquals(1e-3, area, 1e-7);
     }
 
-    @Property
+    @Property(seed = "20261125")
     void aSmallerTurbineSendsMoreRound(
             @ForAll @DoubleRange(min = 500, max = 1500) double squareMillimetres) {
         assertTrue(
@@ -153,7 +153,7 @@ class GateShareTest {
                         > fraction("effectiveArea", 1.01 * squareMillimetres * 1e-6));
     }
 
-    @Property
+    @Property(seed = "20261125")
     void backPressureLeavesLessToSpareAndRaisesTheInletByMoreThanItself(
             @ForAll @DoubleRange(min = 90e3, max = 120e3) double outlet) {
         Values more = ROUND.with("outletPressure", outlet + 1e3);
@@ -166,7 +166,7 @@ class GateShareTest {
     }
 
     /** Flow and area together: pressures and shares do not notice the size of the engine. */
-    @Property
+    @Property(seed = "20261125")
     void isTheSameForAnEngineOfAnotherSize(@ForAll @DoubleRange(min = 0.1, max = 5) double k) {
         var out =
                 GateShare.RELATION.solve(
