@@ -68,7 +68,7 @@ class WorkingMathsTest {
                 "A_s = π/4 × (0.046 m)² = 0.0016619 m²",
                 WORKING.numericText(worked.steps().get(0), worked));
         assertEquals(
-                "F = 0.0016619 m² (181000 Pa − 101320 Pa) = 132.41 N",
+                "F = 0.0016619 m² (181000 Pa − 101325 Pa) = 132.412 N",
                 WORKING.numericText(worked.steps().get(1), worked));
         assertEquals("F = A_s (p_u − p_d)", WORKING.symbolicText(worked.steps().get(1), worked));
     }
