@@ -49,11 +49,7 @@ public final class LessonPage {
             Optional<Lesson> after) {
         Computed computed = new Computed(lesson, system);
         StringBuilder out = new StringBuilder("<header>");
-        out.append(
-                        Html.element(
-                                "p",
-                                "class=\"kicker\"",
-                                Words.of("lesson.kicker", lesson.strand(), lesson.minutes())))
+        out.append(Html.element("p", "class=\"kicker\"", kicker(lesson)))
                 .append(Html.element("h1", "id=\"lesson-title\"", lesson.title()))
                 .append("</header>");
         if (!lesson.cautions().isEmpty()) {
@@ -136,6 +132,13 @@ public final class LessonPage {
             out.append(working.html(worked, system, computed.ambient()));
         }
         return out.append("</section>").toString();
+    }
+
+    /** Strand and time; a page to look things up in has no time. */
+    static String kicker(Lesson lesson) {
+        return lesson.minutes() == 0
+                ? lesson.strand()
+                : Words.of("lesson.kicker", lesson.strand(), lesson.minutes());
     }
 
     /** The word that names an aside; the stylesheet puts its sign before it. */

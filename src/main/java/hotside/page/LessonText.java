@@ -40,7 +40,7 @@ public final class LessonText {
                 .append('\n')
                 .append("=".repeat(lesson.title().length()))
                 .append("\n\n");
-        out.append(Words.of("lesson.kicker", lesson.strand(), lesson.minutes())).append("\n\n");
+        out.append(LessonPage.kicker(lesson)).append("\n\n");
         lesson.cautions()
                 .forEach(
                         c ->

@@ -92,9 +92,7 @@ class WorkingMathsTest {
                         .source("arithmetic")
                         .by(w -> w.out("d", "@a - @b", w.in("a") - w.in("b"), "Subtract."));
         Worked worked = difference.work(difference.typical());
-        assertEquals(
-                "d = 1 − (−2) = 3",
-                WORKING.numericText(worked.steps().get(0), worked));
+        assertEquals("d = 1 − (−2) = 3", WORKING.numericText(worked.steps().get(0), worked));
     }
 
     /** One formula, or the pieces of a long one. */

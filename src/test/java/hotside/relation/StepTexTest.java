@@ -34,12 +34,7 @@ class StepTexTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "4, COUNT, 4",
-        "1, FLAG, 1",
-        "4, RATIO, 4",
-        "0.046, LENGTH, '0.046\\,\\mathrm{m}'"
-    })
+    @CsvSource({"4, COUNT, 4", "1, FLAG, 1", "4, RATIO, 4", "0.046, LENGTH, '0.046\\,\\mathrm{m}'"})
     void aNumberHasNoMoreDigitsThanItNeeds(double value, Quantity quantity, String tex) {
         assertEquals(tex, StepTex.quantity(value, quantity));
     }
