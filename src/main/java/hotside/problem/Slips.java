@@ -100,6 +100,16 @@ public enum Slips {
         return WORDS.getString(id() + ".if");
     }
 
+    /** {@link #ifText} where the answer itself is counted from the wrong zero. */
+    String answerIfText() {
+        return WORDS.getString(id() + ".answer.if");
+    }
+
+    /** {@link #checkText} where the answer itself is counted from the wrong zero. */
+    String answerCheckText() {
+        return WORDS.getString(id() + ".answer.check");
+    }
+
     /** The advice after "check". */
     public String checkText() {
         return WORDS.getString(id() + ".check");

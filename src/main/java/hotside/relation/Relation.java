@@ -3,11 +3,13 @@ package hotside.relation;
 
 import hotside.unit.Quantity;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 
 /**
@@ -236,6 +238,31 @@ public final class Relation {
             throw new IllegalStateException(id + " writes a slot it does not have: " + slot);
         }
         return index;
+    }
+
+    /**
+     * One output over one input with the others held, ranges unguarded; NaN where there is no
+     * result. Quick, for looking along a whole range.
+     *
+     * @param others the other inputs; a value for {@code input} is ignored
+     */
+    DoubleUnaryOperator along(String input, String output, Values others) {
+        Object[] held = arrange(others.with(input, Double.NaN), false);
+        int in = inputIndex(input);
+        int out = outputIndex(output);
+        return x -> {
+            Object[] row = held.clone();
+            row[in] = x;
+            try {
+                Working working = new Working(this, row, false);
+                function.accept(working);
+                boolean sound = Arrays.stream(working.outputs()).allMatch(Double::isFinite);
+                return sound ? working.outputs()[out] : Double.NaN;
+            } catch (RuntimeException e) {
+                // Out of range anything may fail: a root that has no bracket, a share above one.
+                return Double.NaN;
+            }
+        };
     }
 
     private Working run(Object[] arranged, boolean explain) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -75,8 +76,8 @@ public final class Solver {
         if (guarded) {
             checkOthers(relation, slot, others);
         }
-        UnivariateFunction miss =
-                x -> outputAt(relation, output, others.with(unknown, x), guarded) - target;
+        DoubleUnaryOperator reached = relation.along(unknown, output, others);
+        UnivariateFunction miss = x -> reached.applyAsDouble(x) - target;
         return new Search(relation, slot, output, target, miss).only();
     }
 
@@ -224,16 +225,6 @@ public final class Solver {
         return slot.typical() instanceof Double typical
                 ? typical
                 : (slot.usualMin() + slot.usualMax()) / 2;
-    }
-
-    private static double outputAt(
-            Relation relation, String output, Values given, boolean guarded) {
-        try {
-            Values out = guarded ? relation.solve(given) : relation.solveUnguarded(given);
-            return out.number(output);
-        } catch (RelationException e) {
-            return Double.NaN;
-        }
     }
 
     private static double close(UnivariateFunction miss, double low, double high) {
