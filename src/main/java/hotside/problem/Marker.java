@@ -237,8 +237,8 @@ public final class Marker {
         Set<String> checks = new LinkedHashSet<>();
         for (Variant.Slipped match : matches) {
             Mistake mistake = match.mistake();
-            ifs.add(filled(mistake.ifText().orElse(mistake.slip().ifText()), mistake));
-            checks.add(filled(mistake.checkText().orElse(mistake.slip().checkText()), mistake));
+            ifs.add(filled(mistake.ifText().orElseGet(mistake.slip()::ifText), mistake));
+            checks.add(filled(mistake.checkText().orElseGet(mistake.slip()::checkText), mistake));
         }
         StringBuilder text =
                 new StringBuilder("Your number is what you would get if ")
