@@ -36,6 +36,7 @@ public final class ChainReader {
     private final Map<String, Quantity> givens;
     private final Set<String> rows;
     private final double ambient;
+
     /** Nobody follows a working of more relations than this. */
     private static final int MOST_USES = 40;
 
@@ -341,7 +342,9 @@ public final class ChainReader {
             findings.add(
                     scalar,
                     text + " hangs on the air around, which is drawn",
-                    "an " + (slot.quantity() == Quantity.PRESSURE ? "absolute" : "unmarked") + " value",
+                    "an "
+                            + (slot.quantity() == Quantity.PRESSURE ? "absolute" : "unmarked")
+                            + " value",
                     "make it a given");
             return Optional.empty();
         }

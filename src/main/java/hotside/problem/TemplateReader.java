@@ -306,8 +306,7 @@ public final class TemplateReader {
                         "");
             }
             Mistake mistake =
-                    new Mistake(
-                            slip.get(), at, with, number.orElse(1.0), ifText, checkText, world);
+                    new Mistake(slip.get(), at, with, number.orElse(1.0), ifText, checkText, world);
             if (mistakes.stream().anyMatch(m -> m.id().equals(mistake.id()))) {
                 findings.add(
                         fields.place("slip"),
