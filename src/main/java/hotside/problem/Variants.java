@@ -3,6 +3,7 @@ package hotside.problem;
 
 import hotside.relation.RelationException;
 import hotside.relation.Values;
+import hotside.statistics.draw.SplitMix64;
 import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 import hotside.unit.Scale;
