@@ -13,7 +13,7 @@ final class PointSearch {
     private static final double STRIDE = 1.15;
 
     /** Compressor ratio at which the search gives up. */
-    private static final double MOST = 8;
+    static final double MOST = 8;
 
     private static final double TOLERANCE = 1e-10;
 

@@ -33,9 +33,7 @@ final class RigText {
                 typed instanceof Typed.NotUnderstood not
                         ? not.message()
                         : ((Typed.Ambiguous) typed).question();
-        throw new RigException(
-                path + " is \"" + text + "\": " + why,
-                slot.quantity().words() + ", such as 12.5 " + slot.quantity().siScale().label());
+        throw new RigException(path + " is \"" + text + "\": " + why.replaceFirst("\\.$", ""), "");
     }
 
     private static String choice(String path, Slot slot, String word) {

@@ -25,7 +25,9 @@ public final class Spool {
                         rig.ambient().temperature(),
                         turbo.work(turboSpeed),
                         turbo.compressorEfficiency());
-        return ratio * rig.ambient().pressure() - rig.cooler().chargeLoss();
+        // A trial step of the integrator may overshoot what any wheel does.
+        return Math.min(PointSearch.MOST, ratio) * rig.ambient().pressure()
+                - rig.cooler().chargeLoss();
     }
 
     /** Rotor speed that a boost needs, turns per second; 0 where the wheel has nothing to do. */
@@ -86,7 +88,8 @@ public final class Spool {
                 rig.turbo().rotorInertia(),
                 turning,
                 duration,
-                (time, now) -> surplus(rig, from + rate * time, now));
+                // The integrator tries its first step freely: hold it to the time asked for.
+                (time, now) -> surplus(rig, from + rate * Math.min(time, duration), now));
     }
 
     private static double surplus(Rig rig, double speed, double turning) {

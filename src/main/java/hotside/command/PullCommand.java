@@ -71,7 +71,9 @@ final class PullCommand implements Callable<Integer> {
             defaultValue = "1")
     private int number;
 
-    @Option(names = "--truth", description = "adds columns of the truth")
+    @Option(
+            names = "--truth",
+            description = "adds columns of the truth, and says who decides the boost")
     private boolean truth;
 
     @Option(names = "--out", description = "a file to write the table to")
@@ -99,7 +101,7 @@ final class PullCommand implements Callable<Integer> {
                 pull(rig, out);
             }
         } catch (RigException e) {
-            throw new UsageException(capital(e.getMessage()) + ".");
+            throw new UsageException(e.getMessage() + ".");
         }
         return CommandLineDoor.FINE;
     }
@@ -150,8 +152,13 @@ final class PullCommand implements Callable<Integer> {
         } else {
             write(table, file);
         }
-        PrintWriter err = spec.commandLine().getErr();
-        for (Note note : pull.notes()) {
+        if (truth) {
+            tell(pull.notes(), spec.commandLine().getErr());
+        }
+    }
+
+    private static void tell(List<Note> notes, PrintWriter err) {
+        for (Note note : notes) {
             String from = Shown.of(note.speed(), Quantity.ROTATION, UnitSystem.SI_SHOP, 4).text();
             err.println("From " + from + ": " + String.join("; ", note.statements()) + ".");
         }
