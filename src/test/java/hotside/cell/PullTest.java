@@ -129,12 +129,12 @@ class PullTest {
     @Test
     void onARampBoostComesLaterThanAtHeldSpeeds() {
         Row ramp =
-                Pull.run(RAMP, 1).rows().stream()
-                        .filter(r -> r.truth().get(Channel.ENGINE_SPEED) > 47)
+                Pull.run(RAMP.with("cell.fromSpeed", "1800 rev/min"), 1).rows().stream()
+                        .filter(r -> r.truth().get(Channel.ENGINE_SPEED) > 41)
                         .findFirst()
                         .orElseThrow();
         double held = OperatingPoint.solve(RIG, ramp.truth().get(Channel.ENGINE_SPEED)).boost();
-        assertTrue(ramp.truth().get(Channel.BOOST) < held - 1e3);
+        assertTrue(ramp.truth().get(Channel.BOOST) < held - 10e3);
     }
 
     @Test
