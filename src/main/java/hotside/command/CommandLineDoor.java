@@ -63,6 +63,7 @@ public final class CommandLineDoor implements Runnable {
         line.addSubcommand(new DrillCommand(in));
         line.addSubcommand(new LessonCommand());
         line.addSubcommand(new CheckContentCommand());
+        line.addSubcommand(new PullCommand());
         line.addSubcommand(new TourCommand(tour));
         line.setOut(out);
         line.setErr(err);

@@ -5,6 +5,7 @@ import hotside.relation.Chain;
 import hotside.relation.Relation;
 import hotside.relation.Slot;
 import hotside.relation.SlotScale;
+import hotside.statistics.draw.SplitMix64;
 import hotside.unit.Dimension;
 import hotside.unit.Quantity;
 import hotside.unit.Scale;

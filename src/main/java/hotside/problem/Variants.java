@@ -4,6 +4,7 @@ package hotside.problem;
 import hotside.relation.RelationException;
 import hotside.relation.SlotScale;
 import hotside.relation.Values;
+import hotside.statistics.draw.SplitMix64;
 import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 import hotside.unit.Scale;
