@@ -3,7 +3,6 @@ package hotside.relation;
 
 import hotside.unit.Quantity;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -224,6 +223,35 @@ public final class Relation {
         return solve(given).number(output);
     }
 
+    /**
+     * One output over one input, the other inputs staying as they are: for the many trials of a
+     * solver. Not for two threads at once.
+     *
+     * @param others the other inputs, SI; not checked against their ranges
+     * @param expectFaults true if others may lie where the relation fails
+     * @return gives NaN where the relation has no result
+     * @throws RelationException if a slot is unknown or missing
+     */
+    DoubleUnaryOperator curve(String input, String output, Values others, boolean expectFaults) {
+        Object[] row = arrange(others.with(input, Double.NaN), false);
+        int in = inputIndex(input);
+        int out = outputIndex(output);
+        return x -> {
+            row[in] = x;
+            try {
+                double[] results = work(row, false).outputs();
+                return firstNotFinite(results) < 0 ? results[out] : Double.NaN;
+            } catch (RelationException e) {
+                return Double.NaN;
+            } catch (RuntimeException e) {
+                if (expectFaults) {
+                    return Double.NaN;
+                }
+                throw e;
+            }
+        };
+    }
+
     int inputIndex(String slot) {
         Integer index = inputIndex.get(slot);
         if (index == null) {
@@ -240,47 +268,31 @@ public final class Relation {
         return index;
     }
 
-    /**
-     * One output over one input with the others held, ranges unguarded; NaN where there is no
-     * result. Quick, for looking along a whole range.
-     *
-     * @param others the other inputs; a value for {@code input} is ignored
-     */
-    DoubleUnaryOperator along(String input, String output, Values others) {
-        Object[] held = arrange(others.with(input, Double.NaN), false);
-        int in = inputIndex(input);
-        int out = outputIndex(output);
-        return x -> {
-            Object[] row = held.clone();
-            row[in] = x;
-            try {
-                Working working = new Working(this, row, false);
-                function.accept(working);
-                boolean sound = Arrays.stream(working.outputs()).allMatch(Double::isFinite);
-                return sound ? working.outputs()[out] : Double.NaN;
-            } catch (RuntimeException e) {
-                // Out of range anything may fail: a root that has no bracket, a share above one.
-                return Double.NaN;
-            }
-        };
-    }
-
     private Working run(Object[] arranged, boolean explain) {
-        Working working = new Working(this, arranged, explain);
-        function.accept(working);
-        double[] results = working.outputs();
-        for (int i = 0; i < results.length; i++) {
-            if (!Double.isFinite(results[i])) {
-                throw new RelationException(
-                        outputs.get(i).name(),
-                        id
-                                + ": no finite "
-                                + outputs.get(i).name()
-                                + " for "
-                                + named(inputs, arranged));
-            }
+        Working working = work(arranged, explain);
+        int unsound = firstNotFinite(working.outputs());
+        if (unsound >= 0) {
+            String output = outputs.get(unsound).name();
+            throw new RelationException(
+                    output, id + ": no finite " + output + " for " + named(inputs, arranged));
         }
         return working;
+    }
+
+    private Working work(Object[] arranged, boolean explain) {
+        Working working = new Working(this, arranged, explain);
+        function.accept(working);
+        return working;
+    }
+
+    /** Where a result is not a finite number; −1 if all are. */
+    private static int firstNotFinite(double[] results) {
+        for (int i = 0; i < results.length; i++) {
+            if (!Double.isFinite(results[i])) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private Object[] arrange(Values given, boolean guarded) {

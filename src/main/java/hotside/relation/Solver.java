@@ -5,7 +5,6 @@ import hotside.unit.Numbers;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import org.apache.commons.math3.analysis.UnivariateFunction;
@@ -21,8 +20,7 @@ import org.apache.commons.math3.exception.TooManyEvaluationsException;
  * at the place found.
  */
 public final class Solver {
-    private static final int LINEAR_POINTS = 160;
-    private static final int LOG_POINTS = 160;
+    private static final int POINTS = 160;
     private static final double RELATIVE_ACCURACY = 1e-14;
 
     /** How close the output must come to count as found, relative to the target. */
@@ -33,6 +31,9 @@ public final class Solver {
 
     /** So many neighbours of the grid that all hit the target are no accident. */
     private static final int FLAT_POINTS = 4;
+
+    /** How far to look first beside a known place, relative to it. */
+    private static final double FIRST_STRIDE = 0.02;
 
     private Solver() {}
 
@@ -50,20 +51,33 @@ public final class Solver {
      */
     public static double solveFor(
             Relation relation, String unknown, String output, double target, Values others) {
-        return solveFor(relation, unknown, output, target, others, true);
+        return search(relation, unknown, output, target, others, false).only();
     }
 
     /**
-     * As {@link #solveFor(Relation, String, String, double, Values)}, but the other inputs may lie
-     * outside their ranges if {@code guarded} is false: what a mistaken person would find.
+     * As {@link #solveFor}, for a person who went astray: the other inputs may lie outside their
+     * ranges, and of several values that do it the one next to the right one counts.
+     *
+     * @param right what the person should have found, SI; NaN if nothing is known of it
      */
-    static double solveFor(
+    static double solveAstray(
             Relation relation,
             String unknown,
             String output,
             double target,
             Values others,
-            boolean guarded) {
+            double right) {
+        Search search = search(relation, unknown, output, target, others, true);
+        return Double.isNaN(right) ? search.only() : search.nextTo(right);
+    }
+
+    private static Search search(
+            Relation relation,
+            String unknown,
+            String output,
+            double target,
+            Values others,
+            boolean astray) {
         Slot slot = relation.slot(unknown).filter(s -> relation.isInput(unknown)).orElse(null);
         if (slot == null || slot.kind() != Slot.Kind.NUMBER) {
             throw new RelationException(
@@ -73,12 +87,11 @@ public final class Solver {
             throw new RelationException(
                     output, relation.id() + ": \"" + output + "\" is not an output");
         }
-        if (guarded) {
+        if (!astray) {
             checkOthers(relation, slot, others);
         }
-        DoubleUnaryOperator reached = relation.along(unknown, output, others);
-        UnivariateFunction miss = x -> reached.applyAsDouble(x) - target;
-        return new Search(relation, slot, output, target, miss).only();
+        DoubleUnaryOperator curve = relation.curve(unknown, output, others, astray);
+        return new Search(relation, slot, output, target, x -> curve.applyAsDouble(x) - target);
     }
 
     /** One search over the whole range of the unknown. */
@@ -88,8 +101,8 @@ public final class Solver {
         private final String output;
         private final double target;
         private final UnivariateFunction miss;
-        private final double[] grid;
-        private final double[] misses;
+        private double[] grid;
+        private double[] misses;
 
         Search(
                 Relation relation,
@@ -102,12 +115,12 @@ public final class Solver {
             this.output = output;
             this.target = target;
             this.miss = miss;
-            this.grid = grid(relation, slot);
-            this.misses = Arrays.stream(grid).map(miss::value).toArray();
         }
 
         /** The one root there is. */
         double only() {
+            grid = grid(relation, slot);
+            misses = Arrays.stream(grid).map(miss::value).toArray();
             refuseFlat();
             List<Double> roots = roots();
             if (roots.isEmpty()) {
@@ -117,6 +130,38 @@ public final class Solver {
                 throw several(roots);
             }
             return roots.get(0);
+        }
+
+        /**
+         * The root next to a place: walks away from it to both sides, in strides that grow, until
+         * the output passes the target. Takes a tenth of the trials of {@link #only}, which is
+         * asked where that finds nothing.
+         */
+        double nextTo(double place) {
+            double low = lowest(slot);
+            double high = highest(slot);
+            double[] at = {place, place};
+            double[] missed = {miss.value(place), miss.value(place)};
+            double stride = FIRST_STRIDE * Math.max(Math.abs(place), FIRST_STRIDE * (high - low));
+            while (at[0] > low || at[1] < high) {
+                for (int side = 0; side < at.length; side++) {
+                    double to =
+                            side == 0
+                                    ? Math.max(low, at[0] - stride)
+                                    : Math.min(high, at[1] + stride);
+                    double there = miss.value(to);
+                    if (missed[side] * there <= 0) {
+                        double root = close(miss, Math.min(to, at[side]), Math.max(to, at[side]));
+                        if (isRoot(root, missed[side], there)) {
+                            return root;
+                        }
+                    }
+                    at[side] = to;
+                    missed[side] = there;
+                }
+                stride *= 2;
+            }
+            return only();
         }
 
         private boolean hits(int i) {
@@ -259,27 +304,41 @@ public final class Solver {
         double edge = 1e-12 * (high - low);
         low = slot.minExcluded() ? low + edge : low;
         high = slot.maxExcluded() ? high - edge : high;
-        TreeSet<Double> points = new TreeSet<>();
-        for (int i = 0; i <= LINEAR_POINTS; i++) {
-            points.add(i == LINEAR_POINTS ? high : low + (high - low) * i / LINEAR_POINTS);
-        }
+        double[] points = even(low, high);
         if (Double.isFinite(slot.usualMin()) && slot.usualMax() < Double.MAX_VALUE) {
-            for (int i = 0; i <= LINEAR_POINTS; i++) {
-                points.add(
-                        slot.usualMin() + (slot.usualMax() - slot.usualMin()) * i / LINEAR_POINTS);
-            }
+            points = joined(points, even(slot.usualMin(), slot.usualMax()));
         }
         if (low >= 0 && high > 0) {
-            double from = low > 0 ? low : high * 1e-9;
-            double ratio = Math.pow(high / from, 1.0 / LOG_POINTS);
-            double x = from;
-            for (int i = 0; i < LOG_POINTS; i++) {
-                points.add(x);
-                x *= ratio;
-            }
+            points = joined(points, evenInRatio(low > 0 ? low : high * 1e-9, high));
         }
-        points.removeIf(x -> !slot.admits(x));
-        return points.stream().mapToDouble(Double::doubleValue).toArray();
+        Arrays.sort(points);
+        return Arrays.stream(points).filter(slot::admits).toArray();
+    }
+
+    private static double[] even(double low, double high) {
+        double[] points = new double[POINTS + 1];
+        for (int i = 0; i < POINTS; i++) {
+            points[i] = low + (high - low) * i / POINTS;
+        }
+        points[POINTS] = high;
+        return points;
+    }
+
+    private static double[] evenInRatio(double low, double high) {
+        double ratio = Math.pow(high / low, 1.0 / POINTS);
+        double[] points = new double[POINTS];
+        double x = low;
+        for (int i = 0; i < POINTS; i++) {
+            points[i] = x;
+            x *= ratio;
+        }
+        return points;
+    }
+
+    private static double[] joined(double[] some, double[] more) {
+        double[] all = Arrays.copyOf(some, some.length + more.length);
+        System.arraycopy(more, 0, all, some.length, more.length);
+        return all;
     }
 
     private static double lowest(Slot slot) {

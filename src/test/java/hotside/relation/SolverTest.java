@@ -192,4 +192,41 @@ class SolverTest {
                 "curve: side = middle is not what is expected: one of left, right",
                 choice.getMessage());
     }
+
+    private static double astray(Relation relation, double target, Values others, double right) {
+        return Solver.solveAstray(relation, "x", "y", target, others, right);
+    }
+
+    @Test
+    void whoWentAstrayFindsTheRootNextToTheRightOne() {
+        Relation parabola = curve(X.range(-10, 10), x -> x * x);
+        assertEquals(2, astray(parabola, 4, Values.NONE, 3), 1e-12);
+        assertEquals(-2, astray(parabola, 4, Values.NONE, -0.5), 1e-12);
+        assertEquals(3, astray(parabola, 9, Values.NONE, 3), 0, "nothing changed");
+    }
+
+    @Test
+    void whoWentAstrayMayHaveOtherInputsOutsideTheirRanges() {
+        Relation line = curve(X.range(0, 10), x -> x);
+        assertEquals(0.1, astray(line, 10, Values.of("a", 100), 2.5), 1e-13);
+    }
+
+    @Test
+    void whoWentAstrayStillFindsNothingWhereNothingIs() {
+        Relation parabola = curve(X.range(-10, 10), x -> x * x);
+        Relation flat = curve(X.range(0, 10), x -> 3);
+        Relation step = curve(X.range(0, 10), x -> x < 5 ? 0 : 1);
+        assertThrows(RelationException.class, () -> astray(parabola, -1, Values.NONE, 2));
+        assertThrows(RelationException.class, () -> astray(flat, 4, Values.NONE, 2));
+        assertThrows(RelationException.class, () -> astray(step, 0.5, Values.NONE, 2));
+    }
+
+    @Property(tries = 300, seed = "20261125")
+    void whereThereIsOneRootThePlaceToStartFromDoesNotMatter(
+            @ForAll @DoubleRange(min = 0.01, max = 99) double x,
+            @ForAll @DoubleRange(min = 0.01, max = 99) double start) {
+        Relation cubic = curve(X.range(0, 100), t -> t * t * t + t);
+        double target = cubic.value("y", Values.of("x", x));
+        assertEquals(x, astray(cubic, target, Values.NONE, start), 1e-11 * x);
+    }
 }
