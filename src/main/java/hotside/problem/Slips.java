@@ -26,6 +26,10 @@ public enum Slips {
     TURNED_OVER((x, s) -> 1 / x),
     SQUARED((x, s) -> x * x),
     ROOT_FORGOTTEN((x, s) -> x * x),
+    /** A ratio taken as the rise above one. */
+    ONE_LEFT_OUT((x, s) -> x - 1),
+    /** What a share leaves, taken for the share. */
+    REST_FOR_SHARE((x, s) -> 1 - x),
     PERCENT_AS_NUMBER((x, s) -> x * 100),
     PERCENT_TWICE((x, s) -> x / 100),
     MINUTES_AS_SECONDS((x, s) -> x * 60),
