@@ -137,7 +137,7 @@ public final class Marker {
                                     ? "Give three figures."
                                     : "Give one or two figures more."));
         }
-        List<Variant.Slipped> matches = matches(index, value);
+        List<Variant.Slipped> matches = matches(index, answer, digits);
         if (!matches.isEmpty()) {
             return mistake(index, value, matches);
         }
@@ -236,12 +236,12 @@ public final class Marker {
         }
     }
 
-    private List<Variant.Slipped> matches(int index, double value) {
+    private List<Variant.Slipped> matches(int index, Typed.Understood answer, int digits) {
         List<Variant.Slipped> fresh =
                 nearest(
                         variant.slips().stream().filter(s -> s.ask() == index).toList(),
-                        index,
-                        value);
+                        answer,
+                        digits);
         if (!fresh.isEmpty()) {
             return fresh;
         }
@@ -251,12 +251,12 @@ public final class Marker {
                     variant.template().mistakes().stream()
                             .map(m -> slipped(m, index, replayed(index, own, Optional.of(m))))
                             .toList();
-            List<Variant.Slipped> found = nearest(carried, index, value);
+            List<Variant.Slipped> found = nearest(carried, answer, digits);
             if (!found.isEmpty()) {
                 return found;
             }
         }
-        return nearest(wrongZero(index), index, value);
+        return nearest(wrongZero(index), answer, digits);
     }
 
     private static Variant.Slipped slipped(Mistake mistake, int index, double value) {
@@ -290,11 +290,12 @@ public final class Marker {
     }
 
     /** The mistakes whose number this is; several only if they give one and the same number. */
-    private List<Variant.Slipped> nearest(List<Variant.Slipped> slips, int index, double value) {
-        Ask.Tolerance tolerance = variant.template().asks().get(index).tolerance();
+    private List<Variant.Slipped> nearest(
+            List<Variant.Slipped> slips, Typed.Understood answer, int digits) {
+        double value = answer.si();
         Optional<Variant.Slipped> best =
                 slips.stream()
-                        .filter(s -> within(value, s.value(), tolerance.band(s.value())))
+                        .filter(s -> isMeant(s, answer, digits))
                         .min(
                                 (a, b) ->
                                         Double.compare(
@@ -359,12 +360,21 @@ public final class Marker {
         return NounPhrase.of(slot.map(Slot::meaning).orElse(place));
     }
 
+    /** Within the tolerance of the slip's number, or that number to the figures typed. */
+    private boolean isMeant(Variant.Slipped slip, Typed.Understood answer, int digits) {
+        Ask.Tolerance tolerance = variant.template().asks().get(slip.ask()).tolerance();
+        return within(answer.si(), slip.value(), tolerance.band(slip.value()))
+                || digits >= USUAL_DIGITS && isRounded(answer, digits, slip.ask(), slip.value());
+    }
+
     private boolean coarse(Typed.Understood answer, int digits, int index, double right) {
-        if (digits < 1) {
-            return false;
-        }
+        return digits >= 1 && isRounded(answer, digits, index, right);
+    }
+
+    /** True if the answer is this value, SI, rounded to so many figures. */
+    private boolean isRounded(Typed.Understood answer, int digits, int index, double value) {
         Quantity quantity = variant.template().asks().get(index).quantity();
-        double shown = answer.scale().fromSi(right, quantity, variant.ambient());
+        double shown = answer.scale().fromSi(value, quantity, variant.ambient());
         return Math.abs(Numbers.rounded(shown, digits) - answer.asTyped())
                 <= ROUNDING * Math.abs(shown);
     }
