@@ -3,10 +3,13 @@ package hotside.command;
 
 import hotside.course.Course;
 import hotside.course.Lesson;
+import hotside.course.RelationLessons;
 import hotside.page.LessonText;
 import hotside.page.Maths;
 import hotside.problem.ProblemBank;
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -47,16 +50,30 @@ final class LessonCommand implements Callable<Integer> {
                                                     + " min)"));
             return CommandLineDoor.FINE;
         }
+        LessonText text = new LessonText(new Maths());
+        if (id.equals("relations")) {
+            RelationLessons.all()
+                    .forEach(
+                            page ->
+                                    out.println(
+                                            text.of(page, ProblemBank.shipped(), shop.system())
+                                                    + "\n"));
+            return CommandLineDoor.FINE;
+        }
+        List<Lesson> all = new ArrayList<>(course.lessons());
+        all.addAll(RelationLessons.all());
         Lesson lesson =
-                course.find(id)
+                all.stream()
+                        .filter(l -> l.id().equals(id))
+                        .findFirst()
                         .orElseThrow(
                                 () ->
                                         Lookups.unknown(
                                                 "lesson",
                                                 id,
-                                                course.lessons().stream().map(Lesson::id).toList(),
+                                                all.stream().map(Lesson::id).toList(),
                                                 "lesson"));
-        out.println(new LessonText(new Maths()).of(lesson, ProblemBank.shipped(), shop.system()));
+        out.println(text.of(lesson, ProblemBank.shipped(), shop.system()));
         return CommandLineDoor.FINE;
     }
 }

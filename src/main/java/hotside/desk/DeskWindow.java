@@ -4,15 +4,20 @@ package hotside.desk;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import hotside.course.Lesson;
+import hotside.course.Part;
+import hotside.course.RelationLessons;
 import hotside.page.Shell;
 import hotside.page.Words;
+import hotside.relation.Relation;
 import hotside.unit.UnitSystem;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import javafx.application.Application;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -36,7 +41,9 @@ final class DeskWindow {
     private final PageView view;
     private final LessonPlace place;
     private final Library library;
+    private final List<Lesson> relations = RelationLessons.all();
     private final Outline outline;
+    private final Outline relationOutline;
     private final Keeper keeper;
     private final Consumer<String> browser;
     private final Set<String> solved = new HashSet<>();
@@ -44,6 +51,10 @@ final class DeskWindow {
     private final ToggleButton us = new ToggleButton(Words.of("desk.units.us"));
     private final Label size = new Label();
     private final ToggleButton dark = new ToggleButton(Words.of("desk.theme.dark"));
+    private final ToggleButton coursePlace = new ToggleButton(Words.of("desk.place.course"));
+    private final ToggleButton relationPlace = new ToggleButton(Words.of("desk.place.relations"));
+    private Lesson lastLesson;
+    private Lesson lastRelation;
     private Settings settings;
 
     /**
@@ -84,7 +95,8 @@ final class DeskWindow {
                         this::keep,
                         seeds,
                         java.time.Clock.systemUTC());
-        this.outline = new Outline(library.course(), this::open);
+        this.outline = Outline.ofLessons(library.course().lessons(), this::open);
+        this.relationOutline = Outline.ofRelations(relations, DeskWindow::searched, this::open);
         keeper.solved()
                 .forEach(
                         (problem, right) -> {
@@ -123,12 +135,53 @@ final class DeskWindow {
         id.flatMap(library.course()::find)
                 .or(() -> library.course().lessons().stream().findFirst())
                 .ifPresent(this::open);
+        view.node().requestFocus();
     }
 
+    /** Opens a lesson or the page of a relation, in its place. */
     void open(Lesson lesson) {
+        boolean relation = lesson.id().startsWith(RelationLessons.PREFIX);
+        Outline here = relation ? relationOutline : outline;
+        (relation ? relationPlace : coursePlace).setSelected(true);
+        root.setLeft(here.node());
+        here.select(lesson);
         place.open(lesson);
-        outline.select(lesson);
-        keeper.remember("lesson", lesson.id());
+        if (relation) {
+            lastRelation = lesson;
+        } else {
+            lastLesson = lesson;
+            keeper.remember("lesson", lesson.id());
+        }
+    }
+
+    /** Opens the page of the relation of this id, if there is one. */
+    void openRelation(String id) {
+        relations.stream()
+                .filter(page -> page.id().equals(RelationLessons.PREFIX + id))
+                .findFirst()
+                .ifPresent(this::open);
+    }
+
+    /** What a search in the relations looks at. */
+    private static String searched(Lesson page) {
+        Relation relation = ((Part.Calculator) page.parts().get(0)).relation();
+        StringBuilder text =
+                new StringBuilder(page.title() + " " + relation.id() + " " + relation.says());
+        relation.inputs()
+                .forEach(
+                        slot ->
+                                text.append(' ')
+                                        .append(slot.name())
+                                        .append(' ')
+                                        .append(slot.meaning()));
+        relation.outputs()
+                .forEach(
+                        slot ->
+                                text.append(' ')
+                                        .append(slot.name())
+                                        .append(' ')
+                                        .append(slot.meaning()));
+        return text.toString();
     }
 
     /** Changes how the desk looks and speaks. */
@@ -148,6 +201,7 @@ final class DeskWindow {
         root.setStyle("-fx-font-size: " + BASE_FONT * settings.percent() / 100 + "px;");
         view.root("data-theme", settings.theme());
         view.root("style", "font-size:" + settings.percent() + "%");
+        place.textSize(settings.percent());
         place.units(settings.system());
         (settings.system() == UnitSystem.SI_SHOP ? si : us).setSelected(true);
         dark.setSelected(settings.dark());
@@ -157,11 +211,13 @@ final class DeskWindow {
     private HBox bar() {
         Label name = new Label(Words.of("desk.title"));
         name.getStyleClass().add("name");
-        ToggleButton course = new ToggleButton(Words.of("desk.place.course"));
-        course.setId("place-course");
-        course.setSelected(true);
-        course.getStyleClass().add("place");
-        course.setOnAction(e -> course.setSelected(true));
+        ToggleGroup places = new ToggleGroup();
+        place(coursePlace, "place-course", places, () -> lastLesson);
+        place(
+                relationPlace,
+                "place-relations",
+                places,
+                () -> lastRelation == null ? relations.get(0) : lastRelation);
         ToggleGroup units = new ToggleGroup();
         si.setToggleGroup(units);
         us.setToggleGroup(units);
@@ -184,10 +240,10 @@ final class DeskWindow {
         HBox bar =
                 new HBox(
                         name,
-                        course,
+                        pair(coursePlace, relationPlace),
                         space,
                         new Label(Words.of("desk.units")),
-                        new HBox(si, us),
+                        pair(si, us),
                         new Label(Words.of("desk.text")),
                         smaller,
                         size,
@@ -197,7 +253,26 @@ final class DeskWindow {
         return bar;
     }
 
-    private void keep(java.util.List<LessonPlace.Try> tries, Runnable then) {
+    private static HBox pair(ToggleButton one, ToggleButton other) {
+        HBox pair = new HBox(one, other);
+        pair.getStyleClass().add("pair");
+        return pair;
+    }
+
+    private void place(ToggleButton button, String id, ToggleGroup places, Supplier<Lesson> page) {
+        button.setId(id);
+        button.setToggleGroup(places);
+        button.getStyleClass().add("place");
+        button.setOnAction(
+                e -> {
+                    button.setSelected(true);
+                    if (page.get() != null) {
+                        open(page.get());
+                    }
+                });
+    }
+
+    private void keep(List<LessonPlace.Try> tries, Runnable then) {
         if (tries.isEmpty()) {
             then.run();
             return;
@@ -239,14 +314,16 @@ final class DeskWindow {
                 library.course()
                         .find(href.substring("lesson:".length()))
                         .ifPresent(DeskWindow.this::open);
+            } else if (href.startsWith("relation:")) {
+                openRelation(href.substring("relation:".length()));
             } else if (PageView.outside(href)) {
                 browser.accept(href);
             }
         }
 
         @Override
-        public void point(String part, double along) {
-            place.point(part, along);
+        public void point(String part, double across) {
+            place.point(part, across);
         }
 
         @Override
@@ -275,6 +352,11 @@ final class DeskWindow {
         @Override
         public void focus(String id) {
             view.focus(id);
+        }
+
+        @Override
+        public void cursor(String id, double at) {
+            view.cursor(id, at);
         }
     }
 }

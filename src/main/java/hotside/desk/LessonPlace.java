@@ -6,6 +6,8 @@ import hotside.course.Lesson;
 import hotside.course.Part;
 import hotside.page.CalculatorCard;
 import hotside.page.CalculatorState;
+import hotside.page.ChartCursor;
+import hotside.page.ChartData;
 import hotside.page.Html;
 import hotside.page.LessonPage;
 import hotside.page.LessonText;
@@ -49,6 +51,9 @@ final class LessonPlace {
         void put(String id, String text);
 
         void focus(String id);
+
+        /** Moves the cursor line of a chart, along the chart's own horizontal coordinate. */
+        void cursor(String id, double at);
     }
 
     /** Where counted tries go. */
@@ -84,6 +89,12 @@ final class LessonPlace {
 
     private static final String ASK_ME = "-q";
 
+    /** Width of charts at 100 % text. */
+    private static final int CHART_WIDTH = 680;
+
+    /** Slider steps to an arrow key. */
+    private static final int NUDGE = 10;
+
     private final Course course;
     private final ProblemBank bank;
     private final Page page;
@@ -98,10 +109,13 @@ final class LessonPlace {
     private final Map<String, CalculatorState> calculator = new LinkedHashMap<>();
     private final Map<String, CalculatorState> calculatorStart = new LinkedHashMap<>();
     private final Map<String, ProblemState> problem = new LinkedHashMap<>();
+    private final Map<String, ChartData> figure = new LinkedHashMap<>();
+    private final Map<String, Integer> cursor = new LinkedHashMap<>();
     private final Map<Variant, Instant> drawnAt = new IdentityHashMap<>();
     private final Clock clock;
     private Lesson lesson;
     private UnitSystem system = UnitSystem.SI_SHOP;
+    private int chartWidth = CHART_WIDTH;
 
     LessonPlace(
             Course course,
@@ -135,6 +149,8 @@ final class LessonPlace {
         calculatorStart.clear();
         problem.clear();
         drawnAt.clear();
+        cursor.clear();
+        int figures = 0;
         int calculators = 0;
         int cards = 0;
         for (Part part : opened.parts()) {
@@ -144,6 +160,8 @@ final class LessonPlace {
                 CalculatorState state = start(id, c);
                 calculator.put(id, state);
                 calculatorStart.put(id, state);
+            } else if (part instanceof Part.ChartFigure) {
+                ids.put(part, "f" + ++figures);
             } else if (part instanceof Part.ProblemCard card) {
                 String id = "p" + ++cards;
                 ids.put(part, id);
@@ -151,6 +169,20 @@ final class LessonPlace {
             }
         }
         draw();
+    }
+
+    /** Draws charts for another text size, so that their words grow with the rest. */
+    void textSize(int percent) {
+        int width = CHART_WIDTH * 100 / percent;
+        if (width == chartWidth) {
+            return;
+        }
+        chartWidth = width;
+        calculator.replaceAll((id, state) -> state.chartWidth(width));
+        calculatorStart.replaceAll((id, state) -> state.chartWidth(width));
+        if (lesson != null) {
+            draw();
+        }
     }
 
     /** Speaks another shop's units; problems get numbers that are round there. */
@@ -200,22 +232,43 @@ final class LessonPlace {
         }
     }
 
-    /** A chart's cursor was set by mouse. */
-    void point(String part, double along) {
+    /**
+     * A chart was pointed at: a calculator takes the value there, a figure reads its curves there.
+     *
+     * @param across 0 at the left edge of the chart to 1 at its right edge
+     */
+    void point(String part, double across) {
         CalculatorState state = calculator.get(part);
         if (state != null && state.over().isPresent()) {
-            slide(state, state.over().get(), along * CalculatorCard.SLIDER_STEPS);
+            Slot over = state.over().get();
+            moved(state, over, CalculatorCard.pointed(state, over, across));
+        }
+        if (figure.containsKey(part)) {
+            read(part, new ChartCursor(figure.get(part)).nearPointer(across));
         }
     }
 
-    /** A chart's cursor was moved by arrow keys. */
+    /** An arrow key was pressed on a chart. */
     void nudge(String part, int steps) {
         CalculatorState state = calculator.get(part);
         if (state != null && state.over().isPresent()) {
             Slot over = state.over().get();
-            slide(state, over, CalculatorCard.sliderAt(state, over) + steps * 10.0);
+            slide(state, over, CalculatorCard.sliderAt(state, over) + steps * NUDGE);
             page.focus(part + "-svg");
         }
+        if (figure.containsKey(part)) {
+            int from = cursor.getOrDefault(part, steps > 0 ? -1 : 1);
+            read(part, new ChartCursor(figure.get(part)).step(from, steps));
+        }
+    }
+
+    private void read(String part, Optional<ChartCursor.Reading> reading) {
+        reading.ifPresent(
+                r -> {
+                    cursor.put(part, r.index());
+                    page.cursor(part + "-svg", r.at());
+                    page.replace(part + "-reading", Html.escape(r.text()));
+                });
     }
 
     /** The card's present state, for tests and the tour. */
@@ -238,19 +291,42 @@ final class LessonPlace {
     }
 
     private void draw() {
+        figure.clear();
+        for (Part part : lesson.parts()) {
+            if (part instanceof Part.ChartFigure f) {
+                figure.put(ids.get(part), LessonPage.figure(lesson, f, system, chartWidth));
+            }
+        }
         String html =
                 lessons.html(
-                        lesson, system, this::card, course.before(lesson), course.after(lesson));
+                        lesson,
+                        system,
+                        new LiveCards(),
+                        course.before(lesson),
+                        course.after(lesson));
         page.show(html, text.of(lesson, bank, system));
         calculator.values().forEach(state -> showAskMe(state.id()));
     }
 
-    private String card(Part part) {
-        String id = ids.get(part);
-        if (part instanceof Part.Calculator) {
-            return calculators.html(calculator.get(id));
+    private final class LiveCards implements LessonPage.Cards {
+        @Override
+        public String id(Part part) {
+            return ids.get(part);
         }
-        return problem.containsKey(id) ? problems.html(problem.get(id)) : "";
+
+        @Override
+        public String html(Part part) {
+            String id = ids.get(part);
+            if (part instanceof Part.Calculator) {
+                return calculators.html(calculator.get(id));
+            }
+            return problem.containsKey(id) ? problems.html(problem.get(id)) : "";
+        }
+
+        @Override
+        public int chartWidth() {
+            return chartWidth;
+        }
     }
 
     private CalculatorState start(String id, Part.Calculator part) {
@@ -263,6 +339,7 @@ final class LessonPlace {
                 part.curve(),
                 system,
                 Units.STANDARD_ATMOSPHERE,
+                chartWidth,
                 false);
     }
 
@@ -285,10 +362,16 @@ final class LessonPlace {
 
     private void slide(CalculatorState state, Slot slot, double place) {
         double within = Math.max(0, Math.min(CalculatorCard.SLIDER_STEPS, place));
-        CalculatorState moved =
-                state.with(slot.name(), CalculatorCard.sliderValue(state, slot, within));
+        moved(state, slot, CalculatorCard.sliderValue(state, slot, within));
+    }
+
+    private void moved(CalculatorState state, Slot slot, double value) {
+        CalculatorState moved = state.with(slot.name(), value);
         page.put(state.id() + "-" + slot.name(), CalculatorCard.fieldText(moved, slot));
         page.replace(state.id() + "-" + slot.name() + "-fault", "");
+        page.put(
+                state.id() + "-" + slot.name() + "-slider",
+                String.valueOf(CalculatorCard.sliderAt(moved, slot)));
         update(moved);
     }
 
@@ -297,7 +380,7 @@ final class LessonPlace {
         SlotReading reading = SlotReading.of(slot, value, state.system(), state.ambient());
         if (reading.fault().isPresent()) {
             calculator.put(state.id(), state.withFault(slot.name(), reading.fault().get()));
-            page.replace(faultId, Html.escape(reading.fault().get()));
+            page.replace(faultId, CalculatorCard.fault(reading.fault().get()));
             return;
         }
         CalculatorState set = state.with(slot.name(), reading.value());

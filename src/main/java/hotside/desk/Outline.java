@@ -1,53 +1,108 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.desk;
 
-import hotside.course.Course;
 import hotside.course.Lesson;
 import hotside.page.Words;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** The lessons by strand, each with how far its problems are worked. */
+/**
+ * Pages under headings: lessons with how far their problems are worked, or relations with a field
+ * to search them.
+ */
 final class Outline {
     private final VBox rows = new VBox();
     private final ScrollPane pane = new ScrollPane(rows);
+    private final BorderPane frame = new BorderPane(pane);
     private final ToggleGroup group = new ToggleGroup();
+    private final List<Lesson> lessons;
+    private final boolean withProgress;
     private final Map<Lesson, ToggleButton> buttons = new LinkedHashMap<>();
     private final Map<Lesson, Label> states = new LinkedHashMap<>();
 
-    Outline(Course course, Consumer<Lesson> open) {
+    private Outline(List<Lesson> lessons, boolean withProgress, Consumer<Lesson> open) {
+        this.lessons = lessons;
+        this.withProgress = withProgress;
         rows.getStyleClass().add("outline");
         pane.setFitToWidth(true);
         pane.getStyleClass().add("outline-pane");
         pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        frame.getStyleClass().add("outline-frame");
+        lessons.forEach(lesson -> buttons.put(lesson, row(lesson, open)));
+        list(lessons);
+    }
+
+    /** The course. */
+    static Outline ofLessons(List<Lesson> lessons, Consumer<Lesson> open) {
+        return new Outline(lessons, true, open);
+    }
+
+    /** The relations, with a field that narrows the list down. */
+    static Outline ofRelations(
+            List<Lesson> pages, Function<Lesson, String> searched, Consumer<Lesson> open) {
+        Outline outline = new Outline(pages, false, open);
+        TextField search = new TextField();
+        search.setId("search-relations");
+        search.setPromptText(Words.of("desk.search"));
+        search.setAccessibleText(Words.of("desk.search"));
+        search.textProperty()
+                .addListener(
+                        (o, was, is) ->
+                                outline.list(
+                                        pages.stream()
+                                                .filter(page -> matches(searched.apply(page), is))
+                                                .toList()));
+        outline.frame.setTop(search);
+        return outline;
+    }
+
+    private static boolean matches(String text, String words) {
+        String lower = text.toLowerCase(Locale.ROOT);
+        return Arrays.stream(words.toLowerCase(Locale.ROOT).strip().split("\\s+"))
+                .allMatch(lower::contains);
+    }
+
+    private void list(List<Lesson> shown) {
+        rows.getChildren().clear();
         String strand = "";
-        for (Lesson lesson : course.lessons()) {
+        for (Lesson lesson : shown) {
             if (!lesson.strand().equals(strand)) {
                 strand = lesson.strand();
                 Label heading = new Label(strand);
                 heading.getStyleClass().add("strand");
                 rows.getChildren().add(heading);
             }
-            rows.getChildren().add(row(lesson, open));
+            rows.getChildren().add(buttons.get(lesson));
+            if (withProgress) {
+                rows.getChildren().add(states.get(lesson));
+            }
         }
-        if (course.lessons().isEmpty()) {
-            Label none = new Label(Words.of("desk.no-lessons"));
+        if (shown.isEmpty()) {
+            Label none =
+                    new Label(
+                            Words.of(lessons.isEmpty() ? "desk.no-lessons" : "desk.nothing-found"));
             none.setWrapText(true);
             rows.getChildren().add(none);
         }
     }
 
     Node node() {
-        return pane;
+        return frame;
     }
 
     /** Marks the open lesson. */
@@ -73,26 +128,22 @@ final class Outline {
                 });
     }
 
-    private Node row(Lesson lesson, Consumer<Lesson> open) {
-        Label title = new Label(lesson.title());
-        title.setWrapText(true);
-        title.getStyleClass().add("lesson-title");
-        Label state = new Label();
-        state.setWrapText(true);
-        ToggleButton button = new ToggleButton();
-        button.setGraphic(new VBox(title, state));
+    private ToggleButton row(Lesson lesson, Consumer<Lesson> open) {
+        ToggleButton button = new ToggleButton(lesson.title());
+        button.setWrapText(true);
         button.setMaxWidth(Double.MAX_VALUE);
+        button.setMinHeight(Region.USE_PREF_SIZE);
         button.getStyleClass().add("lesson-row");
         button.setId("lesson-" + lesson.id().replace('/', '-'));
-        button.setAccessibleText(lesson.title());
         button.setToggleGroup(group);
         button.setOnAction(
                 e -> {
                     group.selectToggle(button);
                     open.accept(lesson);
                 });
-        title.maxWidthProperty().bind(rows.widthProperty().subtract(48));
-        buttons.put(lesson, button);
+        Label state = new Label();
+        state.setWrapText(true);
+        state.setMinHeight(Region.USE_PREF_SIZE);
         states.put(lesson, state);
         return button;
     }

@@ -63,12 +63,12 @@ final class PageView {
         void follow(String href);
 
         /**
-         * A chart's cursor was moved.
+         * A chart was pointed at.
          *
          * @param part its {@code data-part}
-         * @param along 0 at the left end of the axis to 1 at its right end; may lie outside
+         * @param across 0 at its left edge to 1 at its right edge
          */
-        void point(String part, double along);
+        void point(String part, double across);
 
         /**
          * An arrow key was pressed on a chart.
@@ -170,6 +170,19 @@ final class PageView {
         whenReady(() -> document().getDocumentElement().setAttribute(attribute, value));
     }
 
+    /** Moves the cursor line of a chart to a place along the chart's own horizontal coordinate. */
+    void cursor(String chart, double at) {
+        whenReady(
+                () -> {
+                    if (document().getElementById(chart) instanceof JSObject frame
+                            && frame.call("querySelector", "line.cursor") instanceof Element line) {
+                        line.setAttribute("x1", String.valueOf(at));
+                        line.setAttribute("x2", String.valueOf(at));
+                        line.setAttribute("visibility", "visible");
+                    }
+                });
+    }
+
     /** Brings an element into sight. */
     void reveal(String id) {
         whenReady(
@@ -218,6 +231,19 @@ final class PageView {
         return (int) Math.max(1, Math.ceil(height / seen));
     }
 
+    /** What stands out of the page to the right and cannot be scrolled to in its own box. */
+    String cutOff() {
+        return String.valueOf(
+                engine.executeScript(
+                        "(function(){var w=document.documentElement.clientWidth,out=[];"
+                                + "document.querySelectorAll('#page *').forEach(function(e){"
+                                + "var r=e.getBoundingClientRect();"
+                                + "var boxed=e.closest('.numeric,.symbolic,.law,.eq,table,pre');"
+                                + "if(r.right>w+1&&(!boxed||boxed===e))"
+                                + "out.push(e.tagName+' '+(e.id||e.className||e.textContent.slice(0,40)));});"
+                                + "return out.slice(0,6).join(', ');})()"));
+    }
+
     /** Scrolls to one of the page's screens, from 0. */
     void turnTo(int screen) {
         engine.executeScript("window.scrollTo(0, window.innerHeight * " + screen + ")");
@@ -237,6 +263,14 @@ final class PageView {
     void click(String id) {
         if (document().getElementById(id) instanceof JSObject element) {
             element.call("click");
+        }
+    }
+
+    /** Follows the first link of the page as a person would, for tests. */
+    void clickFirstLink() {
+        if (((JSObject) document().getElementById("page")).call("querySelector", "a")
+                instanceof JSObject link) {
+            link.call("click");
         }
     }
 
@@ -329,9 +363,7 @@ final class PageView {
     private void point(Element chart, int clientX) {
         JSObject box = (JSObject) ((JSObject) chart).call("getBoundingClientRect");
         double across = (clientX - number(box, "left")) / number(box, "width");
-        double start = Double.parseDouble(chart.getAttribute("data-from"));
-        double end = Double.parseDouble(chart.getAttribute("data-to"));
-        listener.point(chart.getAttribute("data-part"), (across - start) / (end - start));
+        listener.point(chart.getAttribute("data-part"), across);
     }
 
     /**

@@ -92,6 +92,7 @@ public final class Tour {
         Screen.until(() -> window.page().ready().isDone());
         mainJob(library);
         looks();
+        relation();
         everyLesson(library);
         Screen.run(stage::close);
         keeper.close();
@@ -189,6 +190,15 @@ public final class Tour {
         note("Looked at it in the dark theme, at 200 % text and in US shop units.");
     }
 
+    /** The page of a relation, found by its name. */
+    private void relation() throws IOException {
+        Screen.run(() -> window.openRelation("crack-pressure"));
+        picture("relation");
+        Screen.run(() -> window.page().reveal("c1"));
+        picture("relation-calculator");
+        note("Looked up a relation.");
+    }
+
     /** Every lesson from top to bottom, a screenful a picture. */
     private void everyLesson(Library library) throws IOException {
         for (Lesson lesson : library.course().lessons()) {
@@ -229,6 +239,10 @@ public final class Tour {
 
     private void picture(String name) throws IOException {
         Screen.frames(SETTLED);
+        String cutOff = Screen.on(() -> window.page().cutOff());
+        if (!cutOff.isEmpty()) {
+            note("Wider than the window in " + name + ": " + cutOff);
+        }
         WritableImage image = Screen.on(() -> window.scene().snapshot(null));
         Pictures.write(image, folder.resolve(String.format("%02d-%s.png", ++pictures, name)));
     }

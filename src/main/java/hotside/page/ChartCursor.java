@@ -52,6 +52,20 @@ public final class ChartCursor {
                 .map(stop -> reading(stops.indexOf(stop)));
     }
 
+    /**
+     * The place on the horizontal axis, in its unit.
+     *
+     * @param across 0 at the left edge of the chart to 1 at its right edge
+     */
+    public double axisAt(double across) {
+        return layout.xAt(across * data.width());
+    }
+
+    /** As {@link #near}, for a pointer. */
+    public Optional<Reading> nearPointer(double across) {
+        return near(across * data.width());
+    }
+
     /** The reading so many stops further, or the last on the way; none if there are no readings. */
     public Optional<Reading> step(int from, int by) {
         return stops.isEmpty()

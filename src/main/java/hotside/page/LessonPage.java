@@ -12,6 +12,18 @@ import java.util.function.Function;
 
 /** Draws a lesson. */
 public final class LessonPage {
+    /** The living cards of a page, whose state the caller holds. */
+    public interface Cards {
+        /** The card's id in the page. */
+        String id(Part part);
+
+        /** A calculator or a problem. */
+        String html(Part part);
+
+        /** Width of figures in pixels at 100 % text, less for larger text. */
+        int chartWidth();
+    }
+
     private final Maths maths;
     private final MarkdownHtml markdown;
 
@@ -25,23 +37,19 @@ public final class LessonPage {
      *
      * @param lesson the lesson
      * @param system the shop whose units it speaks
-     * @param living draws calculators and problems, whose state the caller holds
+     * @param cards draws calculators and problems, and names figures
      * @param before the lesson before it, if any
      * @param after the lesson after it, if any
      */
     public String html(
             Lesson lesson,
             UnitSystem system,
-            Function<Part, String> living,
+            Cards cards,
             Optional<Lesson> before,
             Optional<Lesson> after) {
         Computed computed = new Computed(lesson, system);
-        StringBuilder out = new StringBuilder("<article class=\"lesson\"><header>");
-        out.append(
-                        Html.element(
-                                "p",
-                                "class=\"kicker\"",
-                                Words.of("lesson.kicker", lesson.strand(), lesson.minutes())))
+        StringBuilder out = new StringBuilder("<header>");
+        out.append(Html.element("p", "class=\"kicker\"", kicker(lesson)))
                 .append(Html.element("h1", "id=\"lesson-title\"", lesson.title()))
                 .append("</header>");
         if (!lesson.cautions().isEmpty()) {
@@ -57,7 +65,7 @@ public final class LessonPage {
                 markdown.html(
                         lesson.body(),
                         values,
-                        part -> part(lesson, part, system, computed, values, living)));
+                        part -> part(lesson, part, system, computed, values, cards)));
         if (!lesson.sources().isEmpty()) {
             out.append("<footer class=\"sources\">")
                     .append(Html.element("h2", "", Words.of("lesson.sources")))
@@ -65,7 +73,14 @@ public final class LessonPage {
             lesson.sources().forEach(text -> out.append(Html.element("li", "", text)));
             out.append("</ul></footer>");
         }
-        return out.append(neighbours(before, after)).append("</article>").toString();
+        return out.append(neighbours(before, after)).toString();
+    }
+
+    /** What a lesson's figure shows. */
+    public static ChartData figure(
+            Lesson lesson, Part.ChartFigure figure, UnitSystem system, int chartWidth) {
+        double ambient = new Computed(lesson, system).ambient();
+        return RelationCurve.chart(figure, system, ambient, chartWidth);
     }
 
     private String part(
@@ -74,7 +89,7 @@ public final class LessonPage {
             UnitSystem system,
             Computed computed,
             Function<String, String> values,
-            Function<Part, String> living) {
+            Cards cards) {
         if (part instanceof Part.Aside aside) {
             String css = aside.caution() ? "caution" : "note";
             return "<aside class=\""
@@ -88,14 +103,10 @@ public final class LessonPage {
             return worked(lesson, worked, system, computed, values);
         }
         if (part instanceof Part.ChartFigure figure) {
-            ChartData data = RelationCurve.chart(figure, system, computed.ambient());
-            return "<figure class=\"chart\">"
-                    + Chart.svg(data)
-                    + Html.element("figcaption", "", figure.title())
-                    + ChartTable.html(data)
-                    + "</figure>";
+            return LivingChart.figure(
+                    cards.id(part), figure(lesson, figure, system, cards.chartWidth()));
         }
-        return living.apply(part);
+        return cards.html(part);
     }
 
     private String worked(
@@ -107,10 +118,9 @@ public final class LessonPage {
         StringBuilder out =
                 new StringBuilder("<section class=\"card worked\"")
                         .append(Html.attribute("aria-label", part.title()))
-                        .append("><div class=\"card-head\">")
-                        .append(Html.element("p", "class=\"kicker\"", Words.of("worked.kicker")))
+                        .append(">")
+                        .append(Html.element("p", "class=\"card-head\"", Words.of("worked.kicker")))
                         .append(Html.element("h3", "", part.title()))
-                        .append("</div>")
                         .append(markdown.html(part.intro(), values, inner -> ""));
         WorkingHtml working = new WorkingHtml(maths);
         for (String name : part.uses()) {
@@ -124,20 +134,16 @@ public final class LessonPage {
         return out.append("</section>").toString();
     }
 
+    /** Strand and time; a page to look things up in has no time. */
+    static String kicker(Lesson lesson) {
+        return lesson.minutes() == 0
+                ? lesson.strand()
+                : Words.of("lesson.kicker", lesson.strand(), lesson.minutes());
+    }
+
+    /** The word that names an aside; the stylesheet puts its sign before it. */
     private static String head(String kind) {
-        String sign =
-                kind.equals("caution")
-                        ? "<svg class=\"sign\" viewBox=\"0 0 24 24\" aria-hidden=\"true\"><path d=\"M12 2 23 21H1z\" fill=\"none\""
-                                + " stroke=\"currentColor\" stroke-width=\"2\" stroke-linejoin=\"round\"/><path d=\"M12 9v6M12 17.5v1\""
-                                + " stroke=\"currentColor\" stroke-width=\"2\" stroke-linecap=\"round\"/></svg>"
-                        : "<svg class=\"sign\" viewBox=\"0 0 24 24\" aria-hidden=\"true\"><circle cx=\"12\" cy=\"12\" r=\"10\" fill=\"none\""
-                                + " stroke=\"currentColor\" stroke-width=\"2\"/><path d=\"M12 11v6M12 7v1\" stroke=\"currentColor\""
-                                + " stroke-width=\"2\" stroke-linecap=\"round\"/></svg>";
-        return "<p class=\"aside-head\">"
-                + sign
-                + " "
-                + Xml.escape(Words.of("aside." + kind))
-                + "</p>";
+        return Html.element("p", "class=\"label\"", Words.of("aside." + kind));
     }
 
     private static String neighbours(Optional<Lesson> before, Optional<Lesson> after) {

@@ -2,7 +2,6 @@
 package hotside.page;
 
 import hotside.relation.StepTex;
-import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 
 /**
@@ -17,11 +16,7 @@ public record MathPiece(String mathml, String plain) {
 
     /** A number to the digits of a working, with its SI unit. */
     public static MathPiece quantity(double value, Quantity quantity) {
-        String number =
-                StepTex.isCounted(quantity)
-                        ? Numbers.plain(value)
-                        : Numbers.significant(value, StepTex.DIGITS);
-        return of(number, quantity.si().symbol());
+        return of(StepTex.written(value, quantity), quantity.si().symbol());
     }
 
     /**

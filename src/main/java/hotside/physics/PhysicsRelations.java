@@ -9,14 +9,23 @@ import hotside.physics.compressor.CorrectedFlow;
 import hotside.physics.compressor.CorrectedSpeed;
 import hotside.physics.compressor.PressureRatio;
 import hotside.physics.compressor.WheelPower;
+import hotside.physics.duct.BendLoss;
+import hotside.physics.duct.DiameterScaling;
+import hotside.physics.duct.DiffuserLoss;
 import hotside.physics.duct.DuctCapacity;
 import hotside.physics.duct.DuctFlow;
+import hotside.physics.duct.EquivalentDiameter;
+import hotside.physics.duct.ExitLoss;
 import hotside.physics.duct.FannoFlow;
 import hotside.physics.duct.FrictionFactor;
+import hotside.physics.duct.MitreLoss;
 import hotside.physics.duct.PipeFrictionDrop;
+import hotside.physics.duct.PipeHeatLoss;
 import hotside.physics.duct.PipeVelocity;
 import hotside.physics.duct.ReynoldsNumber;
 import hotside.physics.duct.StaticTotal;
+import hotside.physics.duct.SuddenContraction;
+import hotside.physics.duct.SuddenExpansion;
 import hotside.physics.engine.BoostWorth;
 import hotside.physics.engine.Din70020;
 import hotside.physics.engine.HeldBoostCorrection;
@@ -33,6 +42,7 @@ import hotside.physics.engine.TorquePower;
 import hotside.physics.gas.ExhaustGas;
 import hotside.physics.gas.HumidAir;
 import hotside.physics.gas.IsentropicFlow;
+import hotside.physics.gas.StandardAtmosphere;
 import hotside.physics.gate.BleedSignal;
 import hotside.physics.gate.BoostShift;
 import hotside.physics.gate.CrackPressure;
@@ -62,6 +72,7 @@ public final class PhysicsRelations {
     public static final List<Relation> ALL =
             List.of(
                     // Air and gas
+                    StandardAtmosphere.RELATION,
                     HumidAir.RELATION,
                     ExhaustGas.RELATION,
                     IsentropicFlow.RELATION,
@@ -72,6 +83,13 @@ public final class PhysicsRelations {
                     PowerToFlow.RELATION,
                     SpeedDensity.RELATION,
                     BoostWorth.RELATION,
+                    PumpingLoss.RELATION,
+                    ResidualEffect.RELATION,
+                    SaeJ1349.RELATION,
+                    Iso1585.RELATION,
+                    Din70020.RELATION,
+                    SaeJ607.RELATION,
+                    HeldBoostCorrection.RELATION,
                     // Compressor and cooler
                     PressureRatio.RELATION,
                     CompressorOutlet.RELATION,
@@ -93,16 +111,18 @@ public final class PhysicsRelations {
                     ReynoldsNumber.RELATION,
                     FrictionFactor.RELATION,
                     PipeFrictionDrop.RELATION,
+                    BendLoss.RELATION,
+                    MitreLoss.RELATION,
+                    SuddenExpansion.RELATION,
+                    SuddenContraction.RELATION,
+                    DiffuserLoss.RELATION,
+                    ExitLoss.RELATION,
+                    EquivalentDiameter.RELATION,
+                    DiameterScaling.RELATION,
                     FannoFlow.RELATION,
                     DuctFlow.RELATION,
-                    PumpingLoss.RELATION,
-                    ResidualEffect.RELATION,
-                    SaeJ1349.RELATION,
-                    Iso1585.RELATION,
-                    Din70020.RELATION,
-                    SaeJ607.RELATION,
-                    HeldBoostCorrection.RELATION,
                     DuctCapacity.RELATION,
+                    PipeHeatLoss.RELATION,
                     // Gate
                     DiaphragmForce.RELATION,
                     SpringForce.RELATION,

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 /** Writes the lines of a working in TeX: once with symbols, once with the numbers put in. */
 public final class StepTex {
     /** Significant digits of numbers put in and of results. */
-    public static final int DIGITS = 5;
+    public static final int DIGITS = 6;
 
     private static final Pattern NAME = Pattern.compile("@([A-Za-z][A-Za-z0-9]*)(\\s*\\^)?");
 
@@ -96,22 +96,17 @@ public final class StepTex {
     /** A number with its SI unit in TeX. */
     public static String quantity(double value, Quantity quantity) {
         String unit = quantity.si().symbol();
-        return number(isCounted(quantity) ? Numbers.plain(value) : significant(value))
+        return number(written(value, quantity))
                 + (unit.equals("1") ? "" : "\\,\\mathrm{" + unit.replace("·", "\\,") + "}");
     }
 
-    /** True if a number of this quantity is whole, so that digits after a point would mislead. */
-    public static boolean isCounted(Quantity quantity) {
-        return quantity == Quantity.COUNT || quantity == Quantity.FLAG;
-    }
-
-    /** A number in TeX, {@link #DIGITS} significant digits. */
-    public static String number(double value) {
-        return number(significant(value));
-    }
-
-    private static String significant(double value) {
-        return Numbers.significant(value, DIGITS);
+    /**
+     * A number of a working: whole where it counts, else no more digits than it has or {@link
+     * #DIGITS}.
+     */
+    public static String written(double value, Quantity quantity) {
+        boolean counted = quantity == Quantity.COUNT || quantity == Quantity.FLAG;
+        return counted ? Numbers.plain(value) : Numbers.upTo(value, DIGITS);
     }
 
     private static String number(String shown) {

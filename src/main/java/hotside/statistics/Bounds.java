@@ -19,7 +19,7 @@ final class Bounds {
         double half =
                 w.out(
                         "halfWidth",
-                        "@t\\,@standardError",
+                        "@t \\cdot @standardError",
                         t * estimate.standardError(),
                         "So far to either side.");
         w.out("low", "@" + centre + " - @halfWidth", estimate.value() - half, "Lower end.");

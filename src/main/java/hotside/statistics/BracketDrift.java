@@ -224,7 +224,11 @@ public final class BracketDrift {
                 "",
                 Math.sqrt(result.fit.unscaled()[1][1]),
                 "How the times and numbers of runs turn a reading's spread into the gain's.");
-        w.out("standardError", "@root\\,@spread", gain.standardError(), "The spread of the gain.");
+        w.out(
+                "standardError",
+                "@root \\cdot @spread",
+                gain.standardError(),
+                "The spread of the gain.");
         w.caution(
                 known == 0 && gain.standardError() == 0,
                 "gain",

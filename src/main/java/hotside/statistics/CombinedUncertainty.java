@@ -6,6 +6,7 @@ import hotside.relation.Slot;
 import hotside.relation.Working;
 import hotside.unit.Quantity;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Uncertainty of a result from those of what it was computed from.
@@ -132,9 +133,7 @@ public final class CombinedUncertainty {
         Samples.sameLength(ID, "sensitivities", c, "uncertainties", u);
         Samples.sameLength(ID, "degreesOfFreedom", dof, "uncertainties", u);
         List<Term> terms =
-                java.util.stream.IntStream.range(0, u.length)
-                        .mapToObj(i -> new Term(u[i], c[i], dof[i]))
-                        .toList();
+                IntStream.range(0, u.length).mapToObj(i -> new Term(u[i], c[i], dof[i])).toList();
         for (int i = 0; i < u.length; i++) {
             w.step(
                     "term" + (i + 1),
@@ -170,7 +169,7 @@ public final class CombinedUncertainty {
                 "From the table of Student's t for that number.");
         w.out(
                 "expanded",
-                "@factor\\,@combined",
+                "@factor \\cdot @combined",
                 sum.expanded(confidence),
                 "The interval reaches so far to either side.");
     }

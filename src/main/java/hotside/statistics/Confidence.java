@@ -42,7 +42,7 @@ public final class Confidence {
      * <p>Found from the logarithm of the tail, so that it stays exact for a confidence near 1.
      *
      * @param confidence between 0 and 1, both excluded
-     * @param degreesOfFreedom above 0, need not be whole, may be infinite
+     * @param degreesOfFreedom at least 1/2, need not be whole, may be infinite
      * @return correct to about 1e-11 of itself for a confidence above 0.01
      */
     public static double student(double confidence, double degreesOfFreedom) {

@@ -198,14 +198,14 @@ public final class GainSplit {
         Part boost = boostPart(w.in("boostChange"), uChange, w.in("worth"), uWorth);
         w.out(
                 "boostPart",
-                "@worth\\,@boostChange",
+                "@worth \\cdot @boostChange",
                 boost.value,
                 "What the change of boost alone would have brought.");
         w.step(
                 "uBoost",
                 "u_b",
                 Quantity.POWER,
-                "\\sqrt{(@worth\\,@boostChangeUncertainty)^2 + (@boostChange\\,@worthUncertainty)^2}",
+                "\\sqrt{(@worth \\cdot @boostChangeUncertainty)^2 + (@boostChange \\cdot @worthUncertainty)^2}",
                 boost.uncertainty,
                 "Both factors are uncertain, and each counts with the size of the other.");
         ends(w, "boostPart", "@uBoost", factor, boost);
@@ -262,7 +262,7 @@ public final class GainSplit {
         double half =
                 w.out(
                         slot + "HalfWidth",
-                        "@k\\," + u,
+                        "@k \\cdot " + u,
                         factor * part.uncertainty,
                         "So far to either side.");
         w.out(

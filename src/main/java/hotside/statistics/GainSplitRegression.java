@@ -183,16 +183,7 @@ public final class GainSplitRegression {
     }
 
     private static void check(double[] power, String parts) {
-        if (parts.length() != power.length) {
-            throw Samples.refuse(
-                    ID,
-                    "parts",
-                    "has "
-                            + parts.length()
-                            + " letters for "
-                            + power.length
-                            + " pulls; write one letter each");
-        }
+        RunOrder.oneLetterEach(ID, "parts", parts, "pulls", power);
         if (parts.indexOf('A') < 0 || parts.indexOf('B') < 0) {
             throw Samples.refuse(
                     ID, "parts", "must hold both A and B; with one of them there is no comparison");
@@ -263,7 +254,7 @@ public final class GainSplitRegression {
                 "What moved along with the part.");
         w.out(
                 "boostPart",
-                "@worth\\,@boostChange",
+                "@worth \\cdot @boostChange",
                 result.boostPart(),
                 "What that change of boost is worth.");
     }
@@ -273,7 +264,7 @@ public final class GainSplitRegression {
         double half =
                 w.out(
                         of + "HalfWidth",
-                        "@t\\,@" + of + "StandardError",
+                        "@t \\cdot @" + of + "StandardError",
                         t * e.standardError(),
                         "So far to either side.");
         w.out(of + "Low", "@" + of + " - @" + of + "HalfWidth", e.value() - half, "Lower end.");

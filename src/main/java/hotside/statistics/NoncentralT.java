@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.statistics;
 
-import org.apache.commons.math3.special.Erf;
-
 /**
  * Noncentral t: what Student's t does when there is a gain to be found.
  *
@@ -22,20 +20,15 @@ public final class NoncentralT {
      */
     public static double upperTail(double t, double degreesOfFreedom, double shift) {
         if (degreesOfFreedom > Confidence.AS_GOOD_AS_KNOWN) {
-            return above(t - shift);
+            return NormalTail.above(t - shift);
         }
         double size = Math.max(Math.abs(t), 1e-6);
         return EstimatedSpread.average(
-                degreesOfFreedom, s -> above(t * s - shift), shift / t, 1 / size);
+                degreesOfFreedom, s -> NormalTail.above(t * s - shift), shift / t, 1 / size);
     }
 
     /** Probability of a value below {@code t}; as {@link #upperTail}. */
     public static double lowerTail(double t, double degreesOfFreedom, double shift) {
         return upperTail(-t, degreesOfFreedom, -shift);
-    }
-
-    /** Probability of a standard normal value above z. */
-    private static double above(double z) {
-        return Erf.erfc(z / Math.sqrt(2)) / 2;
     }
 }

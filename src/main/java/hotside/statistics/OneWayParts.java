@@ -8,6 +8,7 @@ import hotside.unit.Quantity;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.special.Beta;
 
 /**
@@ -219,33 +220,8 @@ public final class OneWayParts {
     private static void work(Working w) {
         double[] readings = w.readings("readings");
         String parts = RunOrder.letters(ID, "parts", w.word("parts"), 'Z');
-        if (parts.length() != readings.length) {
-            throw Samples.refuse(
-                    ID,
-                    "parts",
-                    "has "
-                            + parts.length()
-                            + " letters for "
-                            + readings.length
-                            + " readings; write one letter each");
-        }
-        String names =
-                parts.chars()
-                        .sorted()
-                        .distinct()
-                        .collect(
-                                StringBuilder::new,
-                                StringBuilder::appendCodePoint,
-                                StringBuilder::append)
-                        .toString();
-        if (names.length() < 2 || names.length() == parts.length()) {
-            throw Samples.refuse(
-                    ID,
-                    "parts",
-                    names.length() < 2
-                            ? "names one part only; two at least can be compared"
-                            : "has one reading of each part; repeat one at least to show the spread");
-        }
+        String names = RunOrder.different(parts);
+        check(readings, parts, names);
         Table table = of(grouped(readings, parts, names));
         if (table.withinSquares == 0) {
             throw Samples.refuse(
@@ -262,12 +238,25 @@ public final class OneWayParts {
                         "there are two parts only; a comparison of two needs no more than Student's t");
     }
 
+    private static void check(double[] readings, String parts, String names) {
+        RunOrder.oneLetterEach(ID, "parts", parts, "readings", readings);
+        if (names.length() < 2) {
+            throw Samples.refuse(ID, "parts", "names one part only; two at least can be compared");
+        }
+        if (names.length() == parts.length()) {
+            throw Samples.refuse(
+                    ID,
+                    "parts",
+                    "has one reading of each part; repeat one at least to show the spread");
+        }
+    }
+
     private static double[][] grouped(double[] readings, String parts, String names) {
         double[][] groups = new double[names.length()][];
         for (int g = 0; g < groups.length; g++) {
             char name = names.charAt(g);
             groups[g] =
-                    java.util.stream.IntStream.range(0, readings.length)
+                    IntStream.range(0, readings.length)
                             .filter(i -> parts.charAt(i) == name)
                             .mapToDouble(i -> readings[i])
                             .toArray();
@@ -333,7 +322,7 @@ public final class OneWayParts {
         double half =
                 w.out(
                         "halfWidth",
-                        "\\frac{@range}{\\sqrt 2}\\,@sd\\,\\sqrt{\\frac{1}{@nA} + \\frac{1}{@nB}}",
+                        "\\frac{@range}{\\sqrt 2} \\cdot @sd \\cdot \\sqrt{\\frac{1}{@nA} + \\frac{1}{@nB}}",
                         q * pair.error,
                         "Wide enough for every pair at once.");
         w.out("low", "@difference - @halfWidth", pair.difference - half, "Lower end.");

@@ -35,4 +35,28 @@ final class RunOrder {
         }
         return out.toString();
     }
+
+    /** Each letter once, in the order of the alphabet. */
+    static String different(String letters) {
+        StringBuilder out = new StringBuilder();
+        letters.chars().sorted().distinct().forEach(out::appendCodePoint);
+        return out.toString();
+    }
+
+    /** Refuses letters that are not one for each reading. */
+    static void oneLetterEach(
+            String relation, String slot, String letters, String of, double[] readings) {
+        if (letters.length() != readings.length) {
+            throw Samples.refuse(
+                    relation,
+                    slot,
+                    "has "
+                            + letters.length()
+                            + " letters for "
+                            + readings.length
+                            + " "
+                            + of
+                            + "; write one letter each");
+        }
+    }
 }

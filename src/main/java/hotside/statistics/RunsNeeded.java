@@ -201,7 +201,7 @@ public final class RunsNeeded {
                         "dof",
                         "\\nu",
                         Quantity.COUNT,
-                        plan.pairs ? "@runsPerPart - 1" : "2\\,@runsPerPart - 2",
+                        plan.pairs ? "@runsPerPart - 1" : "2 \\cdot @runsPerPart - 2",
                         plan.degreesOfFreedom(runs),
                         "Degrees of freedom of the spread.");
         w.step(
@@ -216,8 +216,8 @@ public final class RunsNeeded {
                 "\\delta",
                 Quantity.RATIO,
                 plan.pairs
-                        ? "@effect\\,\\sqrt{@runsPerPart}"
-                        : "@effect\\,\\sqrt{@runsPerPart / 2}",
+                        ? "@effect \\cdot \\sqrt{@runsPerPart}"
+                        : "@effect \\cdot \\sqrt{@runsPerPart / 2}",
                 plan.shift(runs),
                 "The gain in standard errors.");
         w.out(

@@ -3,7 +3,6 @@ package hotside.statistics;
 
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.apache.commons.math3.special.Erf;
 
 /**
  * Studentised range: largest less smallest of several means of one population, over their common
@@ -75,6 +74,6 @@ public final class StudentizedRange {
     }
 
     private static double below(double z) {
-        return Erf.erfc(-z / Math.sqrt(2)) / 2;
+        return NormalTail.above(-z);
     }
 }

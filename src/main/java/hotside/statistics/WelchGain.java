@@ -175,12 +175,12 @@ public final class WelchGain {
                 "pooled",
                 "s_p",
                 Quantity.AS_MEASURED,
-                "\\sqrt{\\frac{(@nA - 1)\\,@sdA^2 + (@nB - 1)\\,@sdB^2}{@nA + @nB - 2}}",
+                "\\sqrt{\\frac{(@nA - 1) \\cdot @sdA^2 + (@nB - 1) \\cdot @sdB^2}{@nA + @nB - 2}}",
                 pooledSd(a, b),
                 "One spread from both rows.");
         w.out(
                 "standardError",
-                "@pooled\\,\\sqrt{\\frac{1}{@nA} + \\frac{1}{@nB}}",
+                "@pooled \\cdot \\sqrt{\\frac{1}{@nA} + \\frac{1}{@nB}}",
                 gain.standardError(),
                 "Both means are uncertain.");
         w.out(

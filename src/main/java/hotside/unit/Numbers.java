@@ -6,8 +6,8 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
- * Numbers as people read them. A point is the decimal mark here; a screen may put its own in its
- * place.
+ * Numbers as people read them, rounded as a pocket calculator does: half goes up. A point is the
+ * decimal mark here; a screen may put its own in its place.
  */
 public final class Numbers {
     private static final int LONGEST_PLAIN = 7;
@@ -28,7 +28,7 @@ public final class Numbers {
             return "0";
         }
         BigDecimal rounded =
-                new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
+                BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_UP));
         int exponent = rounded.precision() - rounded.scale() - 1;
         if (exponent >= LONGEST_PLAIN || exponent < SMALLEST_PLAIN) {
             return scientific(rounded.unscaledValue().toString(), exponent, digits);
@@ -41,14 +41,26 @@ public final class Numbers {
                 padded.scale() < 0 ? padded.setScale(0).toPlainString() : padded.toPlainString());
     }
 
+    /**
+     * A number rounded to significant digits, trailing zeros dropped: {@code 66}, {@code 0.046}.
+     */
+    public static String upTo(double value, int digits) {
+        if (value == 0 || !Double.isFinite(value)) {
+            return significant(value, digits);
+        }
+        MathContext context = new MathContext(digits, RoundingMode.HALF_UP);
+        int needed = BigDecimal.valueOf(value).round(context).stripTrailingZeros().precision();
+        return significant(value, needed);
+    }
+
     /** A number as it is, with no more digits than it has, at most ten: {@code 85}, {@code 3.5}. */
     public static String plain(double value) {
         if (!Double.isFinite(value) || value == 0) {
             return significant(value, 10);
         }
         BigDecimal rounded =
-                new BigDecimal(value)
-                        .round(new MathContext(10, RoundingMode.HALF_EVEN))
+                BigDecimal.valueOf(value)
+                        .round(new MathContext(10, RoundingMode.HALF_UP))
                         .stripTrailingZeros();
         int exponent = rounded.precision() - rounded.scale() - 1;
         if (exponent >= 10 || exponent < -6) {
@@ -65,8 +77,8 @@ public final class Numbers {
         if (value == 0 || !Double.isFinite(value)) {
             return value;
         }
-        return new BigDecimal(value)
-                .round(new MathContext(digits, RoundingMode.HALF_EVEN))
+        return BigDecimal.valueOf(value)
+                .round(new MathContext(digits, RoundingMode.HALF_UP))
                 .doubleValue();
     }
 

@@ -44,6 +44,14 @@ final class DuctSlots {
         return bore("diameter", "D", "bore of the pipe, inside").typical(0.073);
     }
 
+    static Slot smallDiameter() {
+        return bore("smallDiameter", "d", "bore of the small pipe").typical(0.060);
+    }
+
+    static Slot largeDiameter() {
+        return bore("largeDiameter", "D", "bore of the large pipe").typical(0.073);
+    }
+
     static Slot bore(String name, String symbol, String meaning) {
         return Slot.number(name, symbol, Quantity.LENGTH, meaning)
                 .above(0, 0.5)

@@ -153,6 +153,6 @@ public final class PipeFrictionDrop {
                         "the drop is "
                                 + Numbers.significant(100 * s.drop / pressure, 2)
                                 + " % of the pressure: the density changes along the pipe by as much, and the drop is"
-                                + " off by about half of that; use duct-flow");
+                                + " low by more than half of that; use duct-flow");
     }
 }

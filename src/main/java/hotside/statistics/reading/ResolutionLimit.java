@@ -97,7 +97,7 @@ public final class ResolutionLimit {
                         "Noise adds by squares.");
         w.out(
                 "differenceUncertainty",
-                "\\sqrt 2\\,@combined",
+                "\\sqrt 2 \\cdot @combined",
                 Math.sqrt(2) * both,
                 "Both readings are rounded.");
         w.caution(

@@ -96,7 +96,7 @@ public final class SensorLag {
         double t = w.in("elapsed");
         w.out(
                 "settlingTime",
-                "@timeConstant\\,\\ln 100",
+                "@timeConstant \\cdot \\ln 100",
                 tau * Math.log(100),
                 "About four and a half time constants.");
         w.out(
@@ -106,7 +106,7 @@ public final class SensorLag {
                 "How much of a step shows by now.");
         w.out(
                 "error",
-                "-@step\\,(1 - @reached) - @rate\\,@timeConstant\\,@reached",
+                "-@step \\cdot (1 - @reached) - @rate \\cdot @timeConstant \\cdot @reached",
                 error(w.in("step"), w.in("rate"), t, tau),
                 "What of the step is still missing, and how far the reading trails the ramp.");
     }

@@ -115,7 +115,7 @@ public final class SmoothingBias {
         double width =
                 w.out(
                         "width",
-                        "(@points - 1)\\,@spacing",
+                        "(@points - 1) \\cdot @spacing",
                         (points - 1) * spacing,
                         "From the first to the last reading of an average.");
         w.out(
@@ -132,7 +132,7 @@ public final class SmoothingBias {
                 "How sharply the curve bends at its top.");
         w.out(
                 "bias",
-                "-\\frac{@curvature\\,@spacing^2\\,(@points^2 - 1)}{12}",
+                "-\\frac{@curvature \\cdot @spacing^2 \\cdot (@points^2 - 1)}{12}",
                 of(w.in("drop"), distance, spacing, points),
                 "The mean of the window lies below its middle.");
         w.caution(

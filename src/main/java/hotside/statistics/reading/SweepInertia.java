@@ -94,12 +94,12 @@ public final class SweepInertia {
         double taken =
                 w.out(
                         "inertiaTorque",
-                        "2\\pi\\,@inertia\\,@sweepRate",
+                        "2\\pi \\cdot @inertia \\cdot @sweepRate",
                         torque(w.in("inertia"), w.in("sweepRate")),
                         "Inertia times angular acceleration; a turn has 2π radians.");
         w.out(
                 "powerTaken",
-                "2\\pi\\,@speed\\,@inertiaTorque",
+                "2\\pi \\cdot @speed \\cdot @inertiaTorque",
                 2 * Math.PI * w.in("speed") * taken,
                 "Torque times angular speed.");
         w.out(

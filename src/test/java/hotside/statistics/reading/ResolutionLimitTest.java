@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class ResolutionLimitTest {
     @Test
     void agreesWithTheGuide() {
-        // JCGM 100:2008 (GUM), F.2.2.1: u = 0.29 of the step
+        // JCGM 100:2008 (GUM), F.2.2.1: u = 0.29 of the step (from memory)
         assertEquals(0.29, ResolutionLimit.of(1), 5e-3);
     }
 

@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.course;
+
+import hotside.catalogue.Catalogue;
+import hotside.relation.Chain;
+import hotside.relation.Relation;
+import hotside.relation.Slot;
+import hotside.relation.SlotScale;
+import hotside.relation.Values;
+import hotside.unit.Numbers;
+import hotside.unit.Scale;
+import hotside.unit.Shown;
+import hotside.unit.UnitSystem;
+import hotside.unit.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.commonmark.node.Node;
+
+/**
+ * The appendix of relations: each as a page of its own with law, slots, validity, source and a
+ * calculator. Made from the relations themselves, so that it cannot differ from them.
+ */
+public final class RelationLessons {
+    /** What the ids of these pages begin with. */
+    public static final String PREFIX = "relation/";
+
+    /** A page to look things up in takes no time of its own. */
+    private static final int MINUTES = 0;
+
+    private static final int DIGITS = 4;
+
+    private RelationLessons() {}
+
+    /** A page for each relation, in teaching order. */
+    public static List<Lesson> all() {
+        return Catalogue.all().stream().map(RelationLessons::of).toList();
+    }
+
+    /** The page of one relation. */
+    public static Lesson of(Relation relation) {
+        Node body = Markup.parse(text(relation));
+        Part calculator =
+                new Part.Calculator(
+                        relation, relation.typical(), over(relation), relation.outputs().get(0));
+        body.appendChild(new PartBlock(calculator));
+        return new Lesson(
+                PREFIX + relation.id(),
+                relation.topic(),
+                relation.title(),
+                List.of("relation." + relation.id()),
+                List.of(),
+                MINUTES,
+                relation.sources(),
+                List.of(),
+                List.of(),
+                Values.NONE,
+                new Chain(List.of()),
+                body,
+                List.of(calculator));
+    }
+
+    private static Optional<Slot> over(Relation relation) {
+        return relation.inputs().stream()
+                .filter(slot -> slot.kind() == Slot.Kind.NUMBER)
+                .filter(slot -> slot.fallback().isEmpty())
+                .findFirst();
+    }
+
+    private static String text(Relation relation) {
+        StringBuilder out = new StringBuilder();
+        out.append(plain(relation.says())).append("\n\n$$").append(relation.tex()).append("$$\n\n");
+        out.append("On the command line: `work ").append(relation.id()).append("`\n\n");
+        out.append("## What goes in\n\n");
+        out.append(table(relation.inputs(), true));
+        out.append("\n## What comes out\n\n");
+        out.append(table(relation.outputs(), false));
+        out.append("\n## What it takes for granted\n\n");
+        relation.assumptions().forEach(line -> out.append("- ").append(plain(line)).append('\n'));
+        List<String> reasons = reasons(relation);
+        if (!reasons.isEmpty()) {
+            out.append("\n## Where it gets doubtful\n\n");
+            reasons.forEach(line -> out.append("- ").append(line).append('\n'));
+        }
+        return out.append("\n## Try it\n").toString();
+    }
+
+    private static String table(List<Slot> slots, boolean inputs) {
+        StringBuilder out = new StringBuilder();
+        out.append(
+                inputs
+                        ? "| Slot | | Meaning | SI unit | Good range |\n|---|---|---|---|---|\n"
+                        : "| Slot | | Meaning | SI unit |\n|---|---|---|---|\n");
+        for (Slot slot : slots) {
+            String unit = slot.quantity().siScale().label();
+            out.append("| `")
+                    .append(slot.name())
+                    .append("` | $")
+                    .append(slot.symbol())
+                    .append("$ | ")
+                    .append(plain(slot.meaning()))
+                    .append(optional(slot))
+                    .append(" | ")
+                    .append(unit.isEmpty() ? "–" : unit);
+            out.append(inputs ? " | " + range(slot) + " |\n" : " |\n");
+        }
+        return out.toString();
+    }
+
+    private static String optional(Slot slot) {
+        String choices = slot.choices().isEmpty() ? "" : ": " + String.join(", ", slot.choices());
+        return choices
+                + slot.fallback().map(value -> "; if left out, " + told(slot, value)).orElse("");
+    }
+
+    private static String told(Slot slot, Object value) {
+        return value instanceof Double number ? shown(slot, number) : String.valueOf(value);
+    }
+
+    /** In the units of an SI shop, the unit said once. */
+    private static String range(Slot slot) {
+        if (slot.kind() != Slot.Kind.NUMBER) {
+            return "–";
+        }
+        String high = shown(slot, slot.usualMax());
+        Scale scale = SlotScale.of(slot, UnitSystem.SI_SHOP);
+        double low = scale.fromSi(slot.usualMin(), slot.quantity(), Units.STANDARD_ATMOSPHERE);
+        return Numbers.upTo(low, DIGITS) + " to " + high;
+    }
+
+    private static String shown(Slot slot, double value) {
+        Scale scale = SlotScale.of(slot, UnitSystem.SI_SHOP);
+        double number = scale.fromSi(value, slot.quantity(), Units.STANDARD_ATMOSPHERE);
+        return new Shown(Numbers.upTo(number, DIGITS), scale).text();
+    }
+
+    private static List<String> reasons(Relation relation) {
+        List<String> reasons = new ArrayList<>();
+        for (Slot slot : relation.inputs()) {
+            if (!slot.usualReason().isEmpty()) {
+                reasons.add(
+                        plain(slot.meaning())
+                                + " outside "
+                                + range(slot)
+                                + ": "
+                                + plain(slot.usualReason()));
+            }
+        }
+        return reasons;
+    }
+
+    /** Text that Markdown leaves as it is. */
+    private static String plain(String text) {
+        return text.replaceAll("([\\\\`*_{}\\[\\]<>#|$])", "\\\\$1");
+    }
+}
