@@ -7,7 +7,8 @@ import hotside.relation.Relation;
 import hotside.relation.Slot;
 import hotside.relation.SlotScale;
 import hotside.relation.Values;
-import hotside.unit.DecimalHabit;
+import hotside.unit.Numbers;
+import hotside.unit.Scale;
 import hotside.unit.Shown;
 import hotside.unit.UnitSystem;
 import hotside.unit.Units;
@@ -24,7 +25,9 @@ public final class RelationLessons {
     /** What the ids of these pages begin with. */
     public static final String PREFIX = "relation/";
 
-    private static final int MINUTES = 3;
+    /** A page to look things up in takes no time of its own. */
+    private static final int MINUTES = 0;
+
     private static final int DIGITS = 4;
 
     private RelationLessons() {}
@@ -86,8 +89,8 @@ public final class RelationLessons {
         StringBuilder out = new StringBuilder();
         out.append(
                 inputs
-                        ? "| Slot | | Meaning | Unit | Good range |\n|---|---|---|---|---|\n"
-                        : "| Slot | | Meaning | Unit |\n|---|---|---|---|\n");
+                        ? "| Slot | | Meaning | SI unit | Good range |\n|---|---|---|---|---|\n"
+                        : "| Slot | | Meaning | SI unit |\n|---|---|---|---|\n");
         for (Slot slot : slots) {
             String unit = slot.quantity().siScale().label();
             out.append("| `")
@@ -114,22 +117,21 @@ public final class RelationLessons {
         return value instanceof Double number ? shown(slot, number) : String.valueOf(value);
     }
 
+    /** In the units of an SI shop, the unit said once. */
     private static String range(Slot slot) {
         if (slot.kind() != Slot.Kind.NUMBER) {
             return "–";
         }
-        return shown(slot, slot.usualMin()) + " to " + shown(slot, slot.usualMax());
+        String high = shown(slot, slot.usualMax());
+        Scale scale = SlotScale.of(slot, UnitSystem.SI_SHOP);
+        double low = scale.fromSi(slot.usualMin(), slot.quantity(), Units.STANDARD_ATMOSPHERE);
+        return Numbers.upTo(low, DIGITS) + " to " + high;
     }
 
     private static String shown(Slot slot, double value) {
-        return Shown.of(
-                        value,
-                        slot.quantity(),
-                        SlotScale.of(slot, UnitSystem.SI_SHOP),
-                        Units.STANDARD_ATMOSPHERE,
-                        DIGITS,
-                        DecimalHabit.POINT)
-                .text();
+        Scale scale = SlotScale.of(slot, UnitSystem.SI_SHOP);
+        double number = scale.fromSi(value, slot.quantity(), Units.STANDARD_ATMOSPHERE);
+        return new Shown(Numbers.upTo(number, DIGITS), scale).text();
     }
 
     private static List<String> reasons(Relation relation) {

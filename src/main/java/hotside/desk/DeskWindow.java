@@ -135,6 +135,7 @@ final class DeskWindow {
         id.flatMap(library.course()::find)
                 .or(() -> library.course().lessons().stream().findFirst())
                 .ifPresent(this::open);
+        view.node().requestFocus();
     }
 
     /** Opens a lesson or the page of a relation, in its place. */
@@ -200,6 +201,7 @@ final class DeskWindow {
         root.setStyle("-fx-font-size: " + BASE_FONT * settings.percent() / 100 + "px;");
         view.root("data-theme", settings.theme());
         view.root("style", "font-size:" + settings.percent() + "%");
+        place.textSize(settings.percent());
         place.units(settings.system());
         (settings.system() == UnitSystem.SI_SHOP ? si : us).setSelected(true);
         dark.setSelected(settings.dark());

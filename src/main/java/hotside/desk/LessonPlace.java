@@ -89,6 +89,9 @@ final class LessonPlace {
 
     private static final String ASK_ME = "-q";
 
+    /** Width of charts at 100 % text. */
+    private static final int CHART_WIDTH = 680;
+
     /** Slider steps to an arrow key. */
     private static final int NUDGE = 10;
 
@@ -112,6 +115,7 @@ final class LessonPlace {
     private final Clock clock;
     private Lesson lesson;
     private UnitSystem system = UnitSystem.SI_SHOP;
+    private int chartWidth = CHART_WIDTH;
 
     LessonPlace(
             Course course,
@@ -165,6 +169,20 @@ final class LessonPlace {
             }
         }
         draw();
+    }
+
+    /** Draws charts for another text size, so that their words grow with the rest. */
+    void textSize(int percent) {
+        int width = CHART_WIDTH * 100 / percent;
+        if (width == chartWidth) {
+            return;
+        }
+        chartWidth = width;
+        calculator.replaceAll((id, state) -> state.chartWidth(width));
+        calculatorStart.replaceAll((id, state) -> state.chartWidth(width));
+        if (lesson != null) {
+            draw();
+        }
     }
 
     /** Speaks another shop's units; problems get numbers that are round there. */
@@ -276,7 +294,7 @@ final class LessonPlace {
         figure.clear();
         for (Part part : lesson.parts()) {
             if (part instanceof Part.ChartFigure f) {
-                figure.put(ids.get(part), LessonPage.figure(lesson, f, system));
+                figure.put(ids.get(part), LessonPage.figure(lesson, f, system, chartWidth));
             }
         }
         String html =
@@ -304,6 +322,11 @@ final class LessonPlace {
             }
             return problem.containsKey(id) ? problems.html(problem.get(id)) : "";
         }
+
+        @Override
+        public int chartWidth() {
+            return chartWidth;
+        }
     }
 
     private CalculatorState start(String id, Part.Calculator part) {
@@ -316,6 +339,7 @@ final class LessonPlace {
                 part.curve(),
                 system,
                 Units.STANDARD_ATMOSPHERE,
+                chartWidth,
                 false);
     }
 
@@ -356,7 +380,7 @@ final class LessonPlace {
         SlotReading reading = SlotReading.of(slot, value, state.system(), state.ambient());
         if (reading.fault().isPresent()) {
             calculator.put(state.id(), state.withFault(slot.name(), reading.fault().get()));
-            page.replace(faultId, Html.escape(reading.fault().get()));
+            page.replace(faultId, CalculatorCard.fault(reading.fault().get()));
             return;
         }
         CalculatorState set = state.with(slot.name(), reading.value());

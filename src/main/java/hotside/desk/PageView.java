@@ -231,6 +231,19 @@ final class PageView {
         return (int) Math.max(1, Math.ceil(height / seen));
     }
 
+    /** What stands out of the page to the right and cannot be scrolled to in its own box. */
+    String cutOff() {
+        return String.valueOf(
+                engine.executeScript(
+                        "(function(){var w=document.documentElement.clientWidth,out=[];"
+                                + "document.querySelectorAll('#page *').forEach(function(e){"
+                                + "var r=e.getBoundingClientRect();"
+                                + "var boxed=e.closest('.numeric,.symbolic,.law,.eq,table,pre');"
+                                + "if(r.right>w+1&&(!boxed||boxed===e))"
+                                + "out.push(e.tagName+' '+(e.id||e.className||e.textContent.slice(0,40)));});"
+                                + "return out.slice(0,6).join(', ');})()"));
+    }
+
     /** Scrolls to one of the page's screens, from 0. */
     void turnTo(int screen) {
         engine.executeScript("window.scrollTo(0, window.innerHeight * " + screen + ")");
@@ -250,6 +263,14 @@ final class PageView {
     void click(String id) {
         if (document().getElementById(id) instanceof JSObject element) {
             element.call("click");
+        }
+    }
+
+    /** Follows the first link of the page as a person would, for tests. */
+    void clickFirstLink() {
+        if (((JSObject) document().getElementById("page")).call("querySelector", "a")
+                instanceof JSObject link) {
+            link.call("click");
         }
     }
 

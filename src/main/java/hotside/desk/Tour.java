@@ -239,6 +239,10 @@ public final class Tour {
 
     private void picture(String name) throws IOException {
         Screen.frames(SETTLED);
+        String cutOff = Screen.on(() -> window.page().cutOff());
+        if (!cutOff.isEmpty()) {
+            note("Wider than the window in " + name + ": " + cutOff);
+        }
         WritableImage image = Screen.on(() -> window.scene().snapshot(null));
         Pictures.write(image, folder.resolve(String.format("%02d-%s.png", ++pictures, name)));
     }

@@ -8,6 +8,7 @@ import hotside.relation.Slot;
 import hotside.relation.SlotScale;
 import hotside.relation.Worked;
 import hotside.unit.Numbers;
+import hotside.unit.Quantity;
 import hotside.unit.Scale;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -38,18 +39,16 @@ public final class CalculatorCard {
                 .append(Html.attribute("id", state.id()))
                 .append(Html.attribute("aria-label", relation.title()))
                 .append('>');
-        out.append("<div class=\"card-head\"><p class=\"kicker\">")
-                .append(Words.of("calculator.kicker"))
-                .append("</p>")
+        out.append(Html.element("p", "class=\"card-head\"", Words.of("calculator.kicker")))
                 .append(Html.element("h3", "", relation.title()))
                 .append(Html.element("p", "", relation.says()))
                 .append("<div class=\"law\">")
                 .append(maths.block(relation.tex()))
-                .append("</div></div>");
+                .append("</div>");
         out.append("<div class=\"fields\">");
         relation.inputs().forEach(slot -> out.append(field(state, slot)));
         out.append("</div>");
-        out.append(region(state, "out", "outputs", " aria-live=\"polite\"", outputs(state)));
+        out.append(region(state, "out", "out", " aria-live=\"polite\"", outputs(state)));
         out.append(region(state, "cautions", "cautions", "", cautions(state)));
         if (state.over().isPresent()) {
             out.append(axes(state));
@@ -73,21 +72,21 @@ public final class CalculatorCard {
     public String outputs(CalculatorState state) {
         try {
             Worked worked = state.relation().work(state.values());
-            StringBuilder out = new StringBuilder("<dl>");
+            StringBuilder out = new StringBuilder("<dl class=\"outputs\">");
             for (Slot slot : state.relation().outputs()) {
                 out.append("<div><dt>")
                         .append(Xml.escape(slot.meaning()))
                         .append(" <span class=\"symbol\">")
                         .append(maths.inline(slot.symbol()))
                         .append("</span></dt><dd>")
-                        .append(Xml.escape(shown(state, slot, worked.out().number(slot.name()))))
+                        .append(shown(state, slot, worked.out().number(slot.name())))
                         .append("</dd></div>");
             }
             return out.append("</dl>").toString();
         } catch (RelationException e) {
-            return "<p class=\"verdict ask\">"
+            return "<div class=\"verdict ask\"><p>"
                     + Xml.escape(Words.of("calculator.no-result", e.getMessage()))
-                    + "</p>";
+                    + "</p></div>";
         }
     }
 
@@ -110,8 +109,10 @@ public final class CalculatorCard {
                             .collect(
                                     Collectors.joining(
                                             "",
-                                            "<p>" + Words.of("calculator.cautions") + "</p><ul>",
-                                            "</ul>"));
+                                            "<aside class=\"caution\"><p class=\"label\">"
+                                                    + Words.of("calculator.cautions")
+                                                    + "</p><ul>",
+                                            "</ul></aside>"));
         } catch (RelationException e) {
             return "";
         }
@@ -245,12 +246,17 @@ public final class CalculatorCard {
                     .append('>');
         }
         String fault = state.faults().getOrDefault(slot.name(), "");
-        return out.append("<p class=\"fault\"")
+        return out.append("<div class=\"fault\"")
                 .append(Html.attribute("id", id + "-fault"))
                 .append(" role=\"status\">")
-                .append(Xml.escape(fault))
-                .append("</p></div>")
+                .append(fault(fault))
+                .append("</div></div>")
                 .toString();
+    }
+
+    /** What is wrong with a field, as it stands beneath it; nothing where all is well. */
+    public static String fault(String text) {
+        return text.isEmpty() ? "" : Html.element("p", "class=\"field-note wrong\"", text);
     }
 
     /** Which input the curve runs over and which output it shows. */
@@ -289,7 +295,7 @@ public final class CalculatorCard {
                                                 + Xml.escape(s.meaning())
                                                 + "</option>")
                         .collect(Collectors.joining());
-        return "<label"
+        return "<div><label"
                 + Html.attribute("for", id)
                 + ">"
                 + Xml.escape(label)
@@ -300,7 +306,7 @@ public final class CalculatorCard {
                 + Html.attribute("data-kind", "axis")
                 + ">"
                 + options
-                + "</select>";
+                + "</select></div>";
     }
 
     private static String names(CalculatorState state, Slot slot, String id, String kind) {
@@ -334,7 +340,12 @@ public final class CalculatorCard {
     }
 
     private static String shown(CalculatorState state, Slot slot, double si) {
-        return Told.text(si, slot.quantity(), scale(state, slot), state.ambient(), DIGITS);
+        Scale scale = scale(state, slot);
+        String number = Told.number(si, slot.quantity(), scale, state.ambient(), DIGITS);
+        return Xml.escape(number)
+                + (scale.label().isEmpty() || slot.quantity() == Quantity.FLAG
+                        ? ""
+                        : " " + Html.element("span", "class=\"unit\"", scale.label()));
     }
 
     static Scale scale(CalculatorState state, Slot slot) {

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param curve the output that the curve shows
  * @param system the shop whose units it speaks
  * @param ambient absolute pressure of the air around, Pa
+ * @param chartWidth width of its chart in pixels at 100 % text, less for larger text
  * @param working true if the working is shown
  */
 public record CalculatorState(
@@ -31,6 +32,7 @@ public record CalculatorState(
         Slot curve,
         UnitSystem system,
         double ambient,
+        int chartWidth,
         boolean working) {
     public CalculatorState {
         faults = Map.copyOf(faults);
@@ -49,6 +51,7 @@ public record CalculatorState(
                 curve,
                 system,
                 ambient,
+                chartWidth,
                 working);
     }
 
@@ -57,26 +60,40 @@ public record CalculatorState(
         Map<String, String> more = new LinkedHashMap<>(faults);
         more.put(slot, fault);
         return new CalculatorState(
-                id, relation, values, more, over, curve, system, ambient, working);
+                id, relation, values, more, over, curve, system, ambient, chartWidth, working);
     }
 
     public CalculatorState over(Slot input) {
         return new CalculatorState(
-                id, relation, values, faults, Optional.of(input), curve, system, ambient, working);
+                id,
+                relation,
+                values,
+                faults,
+                Optional.of(input),
+                curve,
+                system,
+                ambient,
+                chartWidth,
+                working);
     }
 
     public CalculatorState curve(Slot output) {
         return new CalculatorState(
-                id, relation, values, faults, over, output, system, ambient, working);
+                id, relation, values, faults, over, output, system, ambient, chartWidth, working);
     }
 
     public CalculatorState in(UnitSystem other) {
         return new CalculatorState(
-                id, relation, values, Map.of(), over, curve, other, ambient, working);
+                id, relation, values, Map.of(), over, curve, other, ambient, chartWidth, working);
     }
 
     public CalculatorState working(boolean shown) {
         return new CalculatorState(
-                id, relation, values, faults, over, curve, system, ambient, shown);
+                id, relation, values, faults, over, curve, system, ambient, chartWidth, shown);
+    }
+
+    public CalculatorState chartWidth(int width) {
+        return new CalculatorState(
+                id, relation, values, faults, over, curve, system, ambient, width, working);
     }
 }

@@ -77,7 +77,13 @@ public final class Chart {
         present();
         endLabels();
         if (at.endLabels.isEmpty()) {
-            words(List.of("No readings to draw"), middleX(), middleY(), "middle", "tick", QUIET);
+            words(
+                    List.of("No readings to draw"),
+                    middleX(),
+                    middleY() - ChartLayout.LINE,
+                    "middle",
+                    "tick",
+                    QUIET);
         }
         cursor();
         return out.add("</svg>").toString();

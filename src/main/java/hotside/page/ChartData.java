@@ -41,7 +41,7 @@ public record ChartData(
 
     /** Curves alone, in the usual size. */
     public static ChartData of(String title, Axis x, Axis y, List<Series> series) {
-        return new ChartData(title, x, y, series, Optional.empty(), List.of(), 680, 400);
+        return new ChartData(title, x, y, series, Optional.empty(), List.of(), 620, 380);
     }
 
     public ChartData with(Present present) {

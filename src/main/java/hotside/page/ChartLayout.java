@@ -15,10 +15,10 @@ import java.util.stream.Stream;
  * labels first; what is left is the plot.
  */
 final class ChartLayout {
-    static final double FONT = 13;
-    static final double TITLE_FONT = 15;
-    static final double LINE = 17;
-    static final double TITLE_LINE = 20;
+    static final double FONT = 14;
+    static final double TITLE_FONT = 16;
+    static final double LINE = 18;
+    static final double TITLE_LINE = 21;
     static final double EDGE = 8;
 
     /** From a curve's end to its label. */
@@ -27,7 +27,7 @@ final class ChartLayout {
     private static final double TICK = 8;
     private static final double MOST_OF_THE_WIDTH = 0.36;
     private static final double PIXELS_TO_A_Y_TICK = 70;
-    private static final double PIXELS_TO_AN_X_TICK = 75;
+    private static final double PIXELS_TO_AN_X_TICK = 45;
     private static final double BETWEEN_X_LABELS = 16;
 
     /**
@@ -59,7 +59,7 @@ final class ChartLayout {
 
     ChartLayout(ChartData data) {
         this.data = data;
-        y = ticks(data.y(), ys(data), (int) (data.height() / PIXELS_TO_A_Y_TICK));
+        y = ticks(data.y(), ys(data), Math.max(2, (int) (data.height() / PIXELS_TO_A_Y_TICK)));
         double inside = data.width() - 2 * EDGE;
         title = data.title().isBlank() ? List.of() : wrap(data.title(), inside, TITLE_FONT);
         yHeading = wrap(data.y().heading() + breakNote(), inside, FONT);
@@ -109,7 +109,7 @@ final class ChartLayout {
         double[] all = values.toArray();
         double min = DoubleStream.of(all).min().orElse(0);
         double max = DoubleStream.of(all).max().orElse(0);
-        return Ticks.covering(min, max, axis.fromZero(), Math.max(2, about));
+        return Ticks.covering(min, max, axis.fromZero(), about);
     }
 
     private static DoubleStream ys(ChartData data) {
@@ -138,7 +138,7 @@ final class ChartLayout {
         Ticks ticks = ticks(data.x(), xs(data), about);
         while (about > 1 && !fits(ticks, width)) {
             about--;
-            ticks = Ticks.covering(ticks.low(), ticks.high(), data.x().fromZero(), about);
+            ticks = ticks(data.x(), xs(data), about);
         }
         return ticks;
     }

@@ -28,9 +28,7 @@ final class ChartSummary {
                     data.y().label()
                             + " over "
                             + data.x().label()
-                            + " from "
-                            + number(from)
-                            + " to "
+                            + (from == to ? " at " : " from " + number(from) + " to ")
                             + quantity(to, data.x())
                             + ".");
         }

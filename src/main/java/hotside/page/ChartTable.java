@@ -12,33 +12,52 @@ import java.util.List;
  */
 public final class ChartTable {
     static final int MOST_ROWS = 25;
-    private static final String NONE = "–";
 
     private ChartTable() {}
+
+    /**
+     * A row of the table.
+     *
+     * @param name the curve, where each row has its own; else empty
+     */
+    private record Row(String name, List<Double> values) {}
 
     /** A {@code details} element, closed, of {@value #MOST_ROWS} rows at most. */
     public static String html(ChartData data) {
         List<Series> shown = data.series().stream().limit(MOST_ROWS).toList();
         boolean sideBySide = samePlaces(shown);
-        List<List<String>> rows = sideBySide ? wide(shown) : tall(shown);
+        List<Row> rows = sideBySide ? wide(shown) : tall(shown);
         StringBuilder out =
                 new StringBuilder("<details class=\"chart-data\"><summary>Data table</summary>");
         out.append("<div class=\"scroll\"><table>");
         caption(out, data, rows.size());
-        out.append("<thead><tr>");
+        out.append("<thead><tr>").append(sideBySide ? "" : "<th scope=\"col\">Curve</th>");
         headings(data, shown, sideBySide)
-                .forEach(
-                        h ->
-                                out.append("<th scope=\"col\">")
-                                        .append(Xml.escape(h))
-                                        .append("</th>"));
+                .forEach(h -> out.append(cell("th scope=\"col\" class=\"number\"", h)));
         out.append("</tr></thead><tbody>");
-        for (List<String> row : rows) {
-            out.append("<tr>");
-            row.forEach(cell -> out.append("<td>").append(Xml.escape(cell)).append("</td>"));
+        List<TableColumn> columns = columns(rows);
+        for (Row row : rows) {
+            out.append("<tr>").append(row.name.isEmpty() ? "" : cell("th scope=\"row\"", row.name));
+            for (int i = 0; i < columns.size(); i++) {
+                out.append(cell("td class=\"number\"", columns.get(i).shown(row.values.get(i))));
+            }
             out.append("</tr>");
         }
         return out.append("</tbody></table></div></details>").toString();
+    }
+
+    private static String cell(String tag, String text) {
+        return "<" + tag + ">" + Xml.escape(text) + "</" + tag.substring(0, 2) + ">";
+    }
+
+    private static List<TableColumn> columns(List<Row> rows) {
+        int count = rows.isEmpty() ? 0 : rows.get(0).values.size();
+        List<TableColumn> columns = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            int column = i;
+            columns.add(TableColumn.of(rows.stream().map(row -> row.values.get(column)).toList()));
+        }
+        return columns;
     }
 
     private static void caption(StringBuilder out, ChartData data, int rows) {
@@ -50,13 +69,11 @@ public final class ChartTable {
     }
 
     private static List<String> headings(ChartData data, List<Series> shown, boolean sideBySide) {
-        List<String> list = new ArrayList<>();
-        if (sideBySide) {
-            list.add(data.x().heading());
-            shown.forEach(series -> list.add(series.label() + ": " + data.y().heading()));
-        } else {
-            list.addAll(List.of("Curve", data.x().heading(), data.y().heading()));
+        if (!sideBySide) {
+            return List.of(data.x().heading(), data.y().heading());
         }
+        List<String> list = new ArrayList<>(List.of(data.x().heading()));
+        shown.forEach(series -> list.add(series.label() + ": " + data.y().heading()));
         return list;
     }
 
@@ -68,26 +85,23 @@ public final class ChartTable {
                 <= 1;
     }
 
-    private static List<List<String>> wide(List<Series> shown) {
-        List<List<String>> rows = new ArrayList<>();
-        if (shown.isEmpty()) {
-            return rows;
-        }
-        for (int i : picked(shown.get(0).points().size(), MOST_ROWS)) {
-            List<String> row = new ArrayList<>();
-            row.add(cell(shown.get(0).points().get(i).x()));
-            shown.forEach(series -> row.add(cell(series.points().get(i).y())));
-            rows.add(row);
+    private static List<Row> wide(List<Series> shown) {
+        List<Row> rows = new ArrayList<>();
+        int count = shown.isEmpty() ? 0 : shown.get(0).points().size();
+        for (int i : picked(count, MOST_ROWS)) {
+            List<Double> values = new ArrayList<>(List.of(shown.get(0).points().get(i).x()));
+            shown.forEach(series -> values.add(series.points().get(i).y()));
+            rows.add(new Row("", values));
         }
         return rows;
     }
 
-    private static List<List<String>> tall(List<Series> shown) {
-        List<List<String>> rows = new ArrayList<>();
+    private static List<Row> tall(List<Series> shown) {
+        List<Row> rows = new ArrayList<>();
         for (Series series : shown) {
             for (int i : picked(series.points().size(), MOST_ROWS / shown.size())) {
                 Point p = series.points().get(i);
-                rows.add(List.of(series.label(), cell(p.x()), cell(p.y())));
+                rows.add(new Row(series.label(), List.of(p.x(), p.y())));
             }
         }
         return rows;
@@ -101,9 +115,5 @@ public final class ChartTable {
             list.add(count == 1 ? of - 1 : (int) ((long) i * (of - 1) / (count - 1)));
         }
         return list;
-    }
-
-    private static String cell(double value) {
-        return new Point(value, 0).isGap() ? NONE : ChartSummary.number(value);
     }
 }

@@ -19,6 +19,9 @@ public final class LessonPage {
 
         /** A calculator or a problem. */
         String html(Part part);
+
+        /** Width of figures in pixels at 100 % text, less for larger text. */
+        int chartWidth();
     }
 
     private final Maths maths;
@@ -45,12 +48,8 @@ public final class LessonPage {
             Optional<Lesson> before,
             Optional<Lesson> after) {
         Computed computed = new Computed(lesson, system);
-        StringBuilder out = new StringBuilder("<article class=\"lesson\"><header>");
-        out.append(
-                        Html.element(
-                                "p",
-                                "class=\"kicker\"",
-                                Words.of("lesson.kicker", lesson.strand(), lesson.minutes())))
+        StringBuilder out = new StringBuilder("<header>");
+        out.append(Html.element("p", "class=\"kicker\"", kicker(lesson)))
                 .append(Html.element("h1", "id=\"lesson-title\"", lesson.title()))
                 .append("</header>");
         if (!lesson.cautions().isEmpty()) {
@@ -74,12 +73,14 @@ public final class LessonPage {
             lesson.sources().forEach(text -> out.append(Html.element("li", "", text)));
             out.append("</ul></footer>");
         }
-        return out.append(neighbours(before, after)).append("</article>").toString();
+        return out.append(neighbours(before, after)).toString();
     }
 
     /** What a lesson's figure shows. */
-    public static ChartData figure(Lesson lesson, Part.ChartFigure figure, UnitSystem system) {
-        return RelationCurve.chart(figure, system, new Computed(lesson, system).ambient());
+    public static ChartData figure(
+            Lesson lesson, Part.ChartFigure figure, UnitSystem system, int chartWidth) {
+        double ambient = new Computed(lesson, system).ambient();
+        return RelationCurve.chart(figure, system, ambient, chartWidth);
     }
 
     private String part(
@@ -102,7 +103,8 @@ public final class LessonPage {
             return worked(lesson, worked, system, computed, values);
         }
         if (part instanceof Part.ChartFigure figure) {
-            return LivingChart.figure(cards.id(part), figure(lesson, figure, system));
+            return LivingChart.figure(
+                    cards.id(part), figure(lesson, figure, system, cards.chartWidth()));
         }
         return cards.html(part);
     }
@@ -116,10 +118,9 @@ public final class LessonPage {
         StringBuilder out =
                 new StringBuilder("<section class=\"card worked\"")
                         .append(Html.attribute("aria-label", part.title()))
-                        .append("><div class=\"card-head\">")
-                        .append(Html.element("p", "class=\"kicker\"", Words.of("worked.kicker")))
+                        .append(">")
+                        .append(Html.element("p", "class=\"card-head\"", Words.of("worked.kicker")))
                         .append(Html.element("h3", "", part.title()))
-                        .append("</div>")
                         .append(markdown.html(part.intro(), values, inner -> ""));
         WorkingHtml working = new WorkingHtml(maths);
         for (String name : part.uses()) {
@@ -133,9 +134,16 @@ public final class LessonPage {
         return out.append("</section>").toString();
     }
 
+    /** Strand and time; a page to look things up in has no time. */
+    static String kicker(Lesson lesson) {
+        return lesson.minutes() == 0
+                ? lesson.strand()
+                : Words.of("lesson.kicker", lesson.strand(), lesson.minutes());
+    }
+
     /** The word that names an aside; the stylesheet puts its sign before it. */
     private static String head(String kind) {
-        return Html.element("p", "class=\"aside-head\"", Words.of("aside." + kind));
+        return Html.element("p", "class=\"label\"", Words.of("aside." + kind));
     }
 
     private static String neighbours(Optional<Lesson> before, Optional<Lesson> after) {

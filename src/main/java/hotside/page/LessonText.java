@@ -23,6 +23,8 @@ import org.commonmark.renderer.text.TextContentRenderer;
 
 /** A lesson in plain text: for the terminal, and for those who have pages read to them. */
 public final class LessonText {
+    private static final int CHART_WIDTH = 680;
+
     private final Maths maths;
 
     public LessonText(Maths maths) {
@@ -38,7 +40,7 @@ public final class LessonText {
                 .append('\n')
                 .append("=".repeat(lesson.title().length()))
                 .append("\n\n");
-        out.append(Words.of("lesson.kicker", lesson.strand(), lesson.minutes())).append("\n\n");
+        out.append(LessonPage.kicker(lesson)).append("\n\n");
         lesson.cautions()
                 .forEach(
                         c ->
@@ -99,7 +101,8 @@ public final class LessonText {
             return "["
                     + figure.title()
                     + "] "
-                    + Chart.summary(RelationCurve.chart(figure, system, computed.ambient()));
+                    + Chart.summary(
+                            RelationCurve.chart(figure, system, computed.ambient(), CHART_WIDTH));
         }
         if (part instanceof Part.Calculator calculator) {
             String slots =

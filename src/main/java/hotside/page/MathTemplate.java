@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A formula set once, with places for values: TeX in which {@code @name} marks a place. Filling it
@@ -63,9 +64,26 @@ public final class MathTemplate {
         }
     }
 
+    /** A formula, or a piece of one that may start a line, as markup and as plain text. */
+    private record Part(Form markup, Form text) {
+        static Part of(String mathml) {
+            String markup = LONE_MARKER.matcher(mathml).replaceAll("$1");
+            return new Part(Form.of(markup), Form.of(MathText.of(mathml)));
+        }
+
+        String mathml(MathPiece[] pieces) {
+            return Maths.withText(markup.filled(pieces, MathPiece::mathml), plain(pieces));
+        }
+
+        String plain(MathPiece[] pieces) {
+            return MAYBE.matcher(text.filled(pieces, MathPiece::plain))
+                    .replaceAll(m -> Matcher.quoteReplacement(MathText.enclosed(m.group(1))));
+        }
+    }
+
     private final List<Place> places;
-    private final Form markup;
-    private final Form text;
+    private final Part whole;
+    private final List<Part> parts;
 
     /**
      * @param tex with places
@@ -78,8 +96,8 @@ public final class MathTemplate {
         List<Place> found = new ArrayList<>();
         String mathml = setting.apply(mark(tex, found));
         places = List.copyOf(found);
-        markup = Form.of(LONE_MARKER.matcher(mathml).replaceAll("$1"));
-        text = Form.of(MathText.of(mathml));
+        whole = Part.of(mathml);
+        parts = MathLine.pieces(mathml).stream().map(Part::of).toList();
     }
 
     /** The places, in the order of the TeX. */
@@ -89,13 +107,20 @@ public final class MathTemplate {
 
     /** The formula in MathML with each place filled. */
     public String fill(Function<Place, MathPiece> values) {
+        return whole.mathml(pieces(values));
+    }
+
+    /** As {@link #fill}, in several elements if it is long; see {@link Maths#line}. */
+    public String fillLine(Function<Place, MathPiece> values) {
         MathPiece[] pieces = pieces(values);
-        return Maths.withText(markup.filled(pieces, MathPiece::mathml), plain(pieces));
+        return MathLine.isLong(whole.plain(pieces))
+                ? parts.stream().map(part -> part.mathml(pieces)).collect(Collectors.joining(" "))
+                : whole.mathml(pieces);
     }
 
     /** The formula as plain text with each place filled. */
     public String plain(Function<Place, MathPiece> values) {
-        return plain(pieces(values));
+        return whole.plain(pieces(values));
     }
 
     static boolean isMarker(char c) {
@@ -104,11 +129,6 @@ public final class MathTemplate {
 
     private MathPiece[] pieces(Function<Place, MathPiece> values) {
         return places.stream().map(values).toArray(MathPiece[]::new);
-    }
-
-    private String plain(MathPiece[] pieces) {
-        return MAYBE.matcher(text.filled(pieces, MathPiece::plain))
-                .replaceAll(m -> Matcher.quoteReplacement(MathText.enclosed(m.group(1))));
     }
 
     private static String mark(String tex, List<Place> found) {

@@ -20,7 +20,7 @@ final class MathText {
     private static final String LOW_TO = "₀₁₂₃₄₅₆₇₈₉₊₋₌₍₎";
     private static final Map<String, String> ACCENTS =
             Map.of(
-                    "¯", "\u0304", "ˉ", "\u0304", "‾", "\u0304", "˙", "\u0307", "¨", "\u0308", "^",
+                    "¯", "\u0304", "ˉ", "\u0304", "‾", "\u0304", ".", "\u0307", "¨", "\u0308", "^",
                     "\u0302", "~", "\u0303", "⃗", "\u20D7", "→", "\u20D7");
 
     private MathText() {}
@@ -76,6 +76,10 @@ final class MathText {
             return is("mo") && !text.isBlank() && (SPACED + ",;").contains(text.strip());
         }
 
+        boolean isInfix() {
+            return "infix".equals(element.getAttribute("form"));
+        }
+
         boolean isBracket() {
             return is("mo") && "()[]|".contains(text);
         }
@@ -102,7 +106,7 @@ final class MathText {
         for (int i = 0; i < parts.size(); i++) {
             Part part = parts.get(i);
             if (part.isOperator()) {
-                operator(line, part.text);
+                operator(line, part);
             } else {
                 String whole = isFactor(parts, i) ? "(" + part.text + ")" : part.text;
                 // A fraction put in brackets still needs the gap that it would have without.
@@ -129,13 +133,15 @@ final class MathText {
                 && !parts.get(i).isBracket();
     }
 
-    private static void operator(StringBuilder line, String text) {
+    private static void operator(StringBuilder line, Part part) {
+        String text = part.text.strip();
+        boolean mayBeSign = "+-−±∓".contains(text) && !part.isInfix();
         if (",;".contains(text)) {
             line.append(text).append(' ');
-        } else if (isSignPlace(line)) {
+        } else if (mayBeSign && isSignPlace(line)) {
             line.append(text);
         } else {
-            line.append(' ').append(text.strip()).append(' ');
+            line.append(' ').append(text).append(' ');
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * TeX as MathML, the one form of a formula for screen, paper and export. Each formula carries its
@@ -19,7 +20,9 @@ public final class Maths {
 
     private final Katex katex = new Katex();
     private final Map<String, String> inline = remembering();
+    private final Map<String, String> line = remembering();
     private final Map<String, String> block = remembering();
+    private final Map<String, String> plain = remembering();
     private final Map<String, MathTemplate> templates = remembering();
 
     /** Starts the engine; for a thread that runs while nobody waits. */
@@ -37,6 +40,24 @@ public final class Maths {
     }
 
     /**
+     * A formula in a line of text which, if it is long, may run on in the next line: several {@code
+     * math} elements with spaces between, each but the first beginning with an operator.
+     *
+     * @throws MathsException if the TeX cannot be set; the message is for its writer
+     */
+    public String line(String tex) {
+        return remembered(
+                line,
+                tex,
+                t ->
+                        MathLine.isLong(plain(t))
+                                ? MathLine.pieces(bare(katex.render(t, false))).stream()
+                                        .map(Maths::withText)
+                                        .collect(Collectors.joining(" "))
+                                : inline(t));
+    }
+
+    /**
      * A formula on a line of its own.
      *
      * @throws MathsException if the TeX cannot be set; the message is for its writer
@@ -47,7 +68,7 @@ public final class Maths {
 
     /** The formula as one line of plain text, such as {@code F = (π/4) d_s² (p_u − p_d)}. */
     public String plain(String tex) {
-        return MathText.of(inline(tex));
+        return remembered(plain, tex, t -> MathText.of(inline(t)));
     }
 
     /**
@@ -71,11 +92,18 @@ public final class Maths {
         return withText(mathml, MathText.of(mathml));
     }
 
-    /** The math element alone: without KaTeX's span, and without the TeX that some readers show. */
+    /**
+     * The math element alone: without KaTeX's span, and without the TeX that some readers show. The
+     * dot of a rate is a full stop, because the high dot would float a whole line over its letter
+     * where a font has no table for formulas.
+     */
     private static String bare(String html) {
         String math = html.substring(html.indexOf("<math"), html.lastIndexOf("</math>"));
         int annotation = math.lastIndexOf("<annotation");
-        return math.substring(0, annotation).replaceFirst("<semantics>", "") + "</math>";
+        return math.substring(0, annotation)
+                        .replaceFirst("<semantics>", "")
+                        .replace("<mo>˙</mo>", "<mo>.</mo>")
+                + "</math>";
     }
 
     /** Looks up without holding the engine, so a page in memory never waits for one being set. */

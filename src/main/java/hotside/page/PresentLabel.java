@@ -18,11 +18,7 @@ record PresentLabel(List<String> lines, double x, double y, double width, double
         List<String> lines = TextWidth.wrap(text, most, ChartLayout.FONT);
         double width = ChartLayout.widest(lines) + 2 * PADDING;
         double height = lines.size() * ChartLayout.LINE + 4;
-        return Stream.of(
-                        new Point(p.x() + AWAY, p.y() - AWAY - height),
-                        new Point(p.x() - AWAY - width, p.y() - AWAY - height),
-                        new Point(p.x() + AWAY, p.y() + AWAY),
-                        new Point(p.x() - AWAY - width, p.y() + AWAY))
+        return places(p, width, height)
                 .map(
                         corner ->
                                 new PresentLabel(
@@ -33,6 +29,20 @@ record PresentLabel(List<String> lines, double x, double y, double width, double
                                         height))
                 .min(Comparator.comparingInt(label -> label.covered(at, p)))
                 .orElseThrow();
+    }
+
+    /** Upper left corners to try, the nearest first. */
+    private static Stream<Point> places(Point p, double width, double height) {
+        double right = p.x() + AWAY;
+        double left = p.x() - AWAY - width;
+        return Stream.of(1, 3, 5)
+                .flatMap(
+                        far ->
+                                Stream.of(
+                                        new Point(right, p.y() - far * AWAY - height),
+                                        new Point(left, p.y() - far * AWAY - height),
+                                        new Point(right, p.y() + far * AWAY),
+                                        new Point(left, p.y() + far * AWAY)));
     }
 
     private static double clamp(double value, double low, double high) {

@@ -36,16 +36,9 @@ public final class ProblemCard {
     public String inside(ProblemState state) {
         Template template = state.variant().template();
         StringBuilder out = new StringBuilder();
-        out.append("<div class=\"card-head\"><p class=\"kicker\">")
-                .append(
-                        Xml.escape(
-                                Words.of(
-                                        "problem.kicker",
-                                        template.level(),
-                                        state.variant().seed())))
-                .append("</p>")
-                .append(Html.element("h3", "", template.title()))
-                .append("</div>");
+        String kind = Words.of("problem.kicker", template.level(), state.variant().seed());
+        out.append(Html.element("p", "class=\"card-head\"", kind))
+                .append(Html.element("h3", "", template.title()));
         out.append("<div class=\"prompt\">")
                 .append(text(state.variant(), template.prompt()))
                 .append("</div>");
@@ -78,15 +71,22 @@ public final class ProblemCard {
         if (state.rung() == 0) {
             return "";
         }
-        StringBuilder out = new StringBuilder("<ol class=\"hint\">");
+        StringBuilder out = new StringBuilder();
         List<String> hints = state.variant().template().hints();
         for (int i = 0; i < Math.min(state.rung(), hints.size()); i++) {
-            out.append("<li>").append(text(state.variant(), hints.get(i))).append("</li>");
+            out.append(hint(i + 1, text(state.variant(), hints.get(i))));
         }
         if (state.rung() > hints.size()) {
-            out.append("<li>").append(workings(state)).append("</li>");
+            out.append(hint(state.rung(), workings(state)));
         }
-        return out.append("</ol>").toString();
+        return out.toString();
+    }
+
+    private static String hint(int number, String html) {
+        return "<div class=\"hint\">"
+                + Html.element("p", "class=\"label\"", Words.of("problem.hint-number", number))
+                + html
+                + "</div>";
     }
 
     /** The worked answer and why it matters, if they are shown. */
@@ -155,13 +155,13 @@ public final class ProblemCard {
                     case COARSE, ASK, UNREADABLE -> "ask";
                 };
         String word = Words.of("verdict." + verdict.kind().name().toLowerCase(Locale.ROOT));
-        return "<p class=\"verdict "
+        return "<div class=\"verdict "
                 + css
-                + "\"><strong>"
-                + Xml.escape(word)
-                + "</strong> "
-                + Xml.escape(verdict.feedback())
-                + "</p>";
+                + "\">"
+                + Html.element("p", "class=\"label\"", word)
+                + " "
+                + Html.element("p", "", verdict.feedback())
+                + "</div>";
     }
 
     private String text(Variant variant, String source) {
@@ -183,7 +183,7 @@ public final class ProblemCard {
 
     private static String button(ProblemState state, String action, String label, boolean main) {
         return "<button type=\"button\""
-                + (main ? " class=\"main\"" : "")
+                + (main ? " class=\"primary\"" : "")
                 + Html.attribute("id", state.id() + "-" + action)
                 + Html.attribute("data-do", action)
                 + Html.attribute("data-part", state.id())

@@ -12,6 +12,7 @@ import hotside.unit.UnitSystem;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The data of a chart that shows one output of a relation over one input. */
@@ -34,15 +35,16 @@ final class RelationCurve {
         double from = Math.min(now, over.usualMin());
         double to = Math.max(now, over.usualMax());
         ChartData.Series series =
-                axes.series(state.relation(), state.values(), from, to, state.curve().meaning());
+                axes.series(state.relation(), state.values(), from, to, name(state.curve()));
         return axes.data(
-                state.relation().title(),
-                List.of(series),
-                axes.point(state.relation(), state.values(), now));
+                        state.relation().title(),
+                        List.of(series),
+                        axes.point(state.relation(), state.values(), now))
+                .sized(state.chartWidth(), height(state.chartWidth()));
     }
 
     /** A lesson's figure. */
-    static ChartData chart(Part.ChartFigure figure, UnitSystem system, double ambient) {
+    static ChartData chart(Part.ChartFigure figure, UnitSystem system, double ambient, int width) {
         Axes axes = new Axes(figure.x(), figure.y(), system, ambient);
         List<ChartData.Series> series = new ArrayList<>();
         if (figure.by().isEmpty()) {
@@ -52,7 +54,7 @@ final class RelationCurve {
                             figure.fixed(),
                             figure.from(),
                             figure.to(),
-                            figure.y().meaning()));
+                            name(figure.y())));
         } else {
             Slot by = figure.by().get();
             for (double value : figure.each()) {
@@ -67,7 +69,18 @@ final class RelationCurve {
                                 label));
             }
         }
-        return axes.data(figure.title(), series, Optional.empty());
+        return axes.data(figure.title(), series, Optional.empty()).sized(width, height(width));
+    }
+
+    private static int height(int width) {
+        return Math.max(300, width * 10 / 17);
+    }
+
+    /**
+     * A slot's name in words, short enough for the end of a curve: the axis has the full meaning.
+     */
+    private static String name(Slot slot) {
+        return slot.name().replaceAll("([a-z])([A-Z])", "$1 $2").toLowerCase(Locale.ROOT);
     }
 
     private record Axes(Slot x, Slot y, UnitSystem system, double ambient) {

@@ -16,7 +16,8 @@ public final class Shell {
             "default-src 'none'; img-src data:; font-src data:; style-src 'unsafe-inline'; form-action 'none';"
                     + " base-uri 'none'";
 
-    private static final String FONTS = "/com/formdev/flatlaf/fonts/roboto/";
+    private static final String ROBOTO = "/com/formdev/flatlaf/fonts/roboto/";
+    private static final String DEJAVU = "/net/sf/jasperreports/fonts/dejavu/";
 
     private Shell() {}
 
@@ -42,19 +43,24 @@ public final class Shell {
         return new String(resource("/hotside/page/page.css"), StandardCharsets.UTF_8);
     }
 
+    /** Roboto for words, DejaVu for formulas and for signs that Roboto lacks. */
     private static String typeface() {
-        return face("Roboto-Regular.ttf", 400, "normal")
-                + face("Roboto-Bold.ttf", 700, "normal")
-                + face("Roboto-Italic.ttf", 400, "italic");
+        return face("Roboto", ROBOTO + "Roboto-Regular.ttf", 400, "normal")
+                + face("Roboto", ROBOTO + "Roboto-Bold.ttf", 700, "normal")
+                + face("Roboto", ROBOTO + "Roboto-Italic.ttf", 400, "italic")
+                + face("DejaVu Serif", DEJAVU + "DejaVuSerif.ttf", 400, "normal")
+                + face("DejaVu Sans", DEJAVU + "DejaVuSans.ttf", 400, "normal");
     }
 
-    private static String face(String file, int weight, String style) {
-        return "@font-face{font-family:'Roboto';font-weight:"
+    private static String face(String family, String file, int weight, String style) {
+        return "@font-face{font-family:'"
+                + family
+                + "';font-weight:"
                 + weight
                 + ";font-style:"
                 + style
                 + ";src:url(data:font/ttf;base64,"
-                + Base64.getEncoder().encodeToString(resource(FONTS + file))
+                + Base64.getEncoder().encodeToString(resource(file))
                 + ") format('truetype')}";
     }
 

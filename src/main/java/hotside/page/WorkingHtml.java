@@ -5,7 +5,6 @@ import hotside.relation.Slot;
 import hotside.relation.SlotScale;
 import hotside.relation.Step;
 import hotside.relation.Worked;
-import hotside.unit.Quantity;
 import hotside.unit.Scale;
 import hotside.unit.UnitSystem;
 import java.util.List;
@@ -31,77 +30,57 @@ final class WorkingHtml {
      * @param ambient absolute pressure of the air around, Pa
      */
     String html(Worked worked, UnitSystem system, double ambient) {
-        StringBuilder out = new StringBuilder("<div class=\"working\">");
-        out.append(Html.element("p", "class=\"working-head\"", Words.of("working.inputs")))
+        StringBuilder out = new StringBuilder();
+        out.append(Html.element("p", "class=\"quiet\"", Words.of("working.inputs")))
                 .append("<ul class=\"inputs\">");
-        worked.relation()
-                .inputs()
-                .forEach(slot -> out.append(input(worked, slot, system, ambient)));
-        out.append("</ul><ol>");
+        for (Slot slot : worked.relation().inputs()) {
+            out.append("<li>")
+                    .append(Xml.escape(slot.meaning()))
+                    .append(": ")
+                    .append(input(worked.in().get(slot.name()), slot, system, ambient))
+                    .append("</li>");
+        }
+        out.append("</ul><ol class=\"working\">");
         worked.steps().forEach(step -> out.append(line(worked, step, system, ambient)));
-        return out.append("</ol></div>").toString();
+        return out.append("</ol>").toString();
     }
 
-    private String input(Worked worked, Slot slot, UnitSystem system, double ambient) {
-        Object value = worked.in().get(slot.name());
-        StringBuilder out =
-                new StringBuilder("<li>").append(Xml.escape(slot.meaning())).append(": ");
+    private String input(Object value, Slot slot, UnitSystem system, double ambient) {
+        Scale shop = SlotScale.of(slot, system);
         if (value instanceof Double number) {
-            Scale shop = SlotScale.of(slot, system);
-            String told = Told.text(number, slot.quantity(), shop, ambient, DIGITS);
-            String si = Told.text(number, slot.quantity(), slot.quantity().siScale(), ambient, 5);
-            out.append(maths.inline(slot.symbol())).append(" = ").append(Xml.escape(told));
-            if (!told.equals(si) && !plainNumber(slot.quantity())) {
-                out.append(" = ").append(Xml.escape(si));
-            }
-        } else if (value instanceof List<?> readings) {
-            out.append(
-                    Xml.escape(
-                            readings.stream()
-                                    .map(
-                                            v ->
-                                                    Told.number(
-                                                            (Double) v,
-                                                            slot.quantity(),
-                                                            SlotScale.of(slot, system),
-                                                            ambient,
-                                                            5))
-                                    .reduce((a, b) -> a + "; " + b)
-                                    .orElse("")));
-        } else {
-            out.append(Xml.escape(String.valueOf(value)));
+            String told = Told.given(number, slot.quantity(), shop, ambient);
+            String si = Told.given(number, slot.quantity(), slot.quantity().siScale(), ambient);
+            return maths.inline(slot.symbol())
+                    + " = "
+                    + Xml.escape(told)
+                    + (told.equals(si) ? "" : " = " + Xml.escape(si));
         }
-        return out.append("</li>").toString();
+        if (value instanceof List<?> readings) {
+            return Xml.escape(Told.row(readings, slot.quantity(), shop, ambient));
+        }
+        return Xml.escape(String.valueOf(value));
     }
 
     private String line(Worked worked, Step step, UnitSystem system, double ambient) {
-        StringBuilder out =
-                new StringBuilder("<li><p>").append(Xml.escape(step.text())).append("</p>");
+        StringBuilder out = new StringBuilder("<li>").append(Xml.escape(step.text()));
         if (!step.formula().isEmpty()) {
-            out.append("<div class=\"eq\">").append(lines.symbolic(step, worked)).append("</div>");
+            out.append("<span class=\"symbolic\">")
+                    .append(lines.symbolic(step, worked))
+                    .append("</span>");
         }
-        out.append("<div class=\"eq numbers\">")
+        out.append("<span class=\"numeric\">")
                 .append(lines.numeric(step, worked))
-                .append("</div>");
+                .append("</span>");
         if (step.output()) {
             Slot slot = worked.relation().slot(step.name()).orElseThrow();
-            String told =
-                    Told.text(
-                            step.value(),
-                            slot.quantity(),
-                            SlotScale.of(slot, system),
-                            ambient,
-                            DIGITS);
-            if (!plainNumber(slot.quantity())) {
-                out.append("<p class=\"told\">")
+            Scale shop = SlotScale.of(slot, system);
+            if (!shop.unit().equals(slot.quantity().si())) {
+                String told = Told.text(step.value(), slot.quantity(), shop, ambient, DIGITS);
+                out.append("<span class=\"told\">")
                         .append(Xml.escape(Words.of("working.told", told)))
-                        .append("</p>");
+                        .append("</span>");
             }
         }
         return out.append("</li>").toString();
-    }
-
-    private static boolean plainNumber(Quantity quantity) {
-        return quantity.si().symbol().equals("1") && quantity != Quantity.PERCENTAGE;
     }
 }

@@ -20,14 +20,17 @@ public final class WorkingMaths {
         this.maths = maths;
     }
 
-    /** The line with symbols; the symbol alone for a line in words. */
+    /**
+     * The line with symbols; the symbol alone for a line in words. A long line comes in pieces, see
+     * {@link Maths#line}.
+     */
     public String symbolic(Step step, Worked worked) {
-        return maths.inline(new StepTex(worked).symbolic(step));
+        return maths.line(new StepTex(worked).symbolic(step));
     }
 
-    /** The line with the numbers put in, and its result. */
+    /** The line with the numbers put in, and its result; a long one in pieces. */
     public String numeric(Step step, Worked worked) {
-        return template(step).fill(place -> piece(place, step, worked));
+        return template(step).fillLine(place -> piece(place, step, worked));
     }
 
     /** {@link #symbolic} as plain text. */

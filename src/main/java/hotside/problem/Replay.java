@@ -45,7 +45,8 @@ final class Replay {
                                 }
                             }
                             return out;
-                        });
+                        },
+                        variant.run().values());
     }
 
     private static Slips.Surroundings surroundings(

@@ -52,7 +52,7 @@ public final class Chain {
     /**
      * Changes values as they pass, to see what a mistake would give.
      *
-     * @see #run(Values, Tamper)
+     * @see #run(Values, Tamper, Values)
      */
     @FunctionalInterface
     public interface Tamper {
@@ -109,7 +109,7 @@ public final class Chain {
         for (Use use : uses) {
             Values in = gather(use, known);
             if (use.solveFor().isPresent()) {
-                in = turnedRound(use, in, true);
+                in = turnedRound(use, in);
             }
             Worked worked = use.relation().work(in);
             worked.in().asMap().forEach((slot, value) -> known.put(use.name() + "." + slot, value));
@@ -121,13 +121,20 @@ public final class Chain {
         return new Run(Values.of(known), workings);
     }
 
+    /** As {@link #run(Values, Tamper, Values)}, where nothing is known of the right values. */
+    public Values run(Values givens, Tamper tamper) {
+        return run(givens, tamper, Values.NONE);
+    }
+
     /**
      * Works the whole chain with values changed on the way, ranges unguarded.
      *
+     * @param right the values of the chain rightly worked, as far as they are known: where a use is
+     *     turned round and several values would do, the one next to the right one is taken
      * @return every given and slot by place
      * @throws RelationException if nothing finite comes out
      */
-    public Values run(Values givens, Tamper tamper) {
+    public Values run(Values givens, Tamper tamper, Values right) {
         Map<String, Object> known = new LinkedHashMap<>();
         givens.asMap().forEach((name, value) -> known.put(name, tamper.at(name, value, known)));
         for (Use use : uses) {
@@ -145,10 +152,17 @@ public final class Chain {
             if (use.solveFor().isPresent()) {
                 String target = knownOutput(use);
                 Object goal = tamper.at(use.name() + "." + target, inputs.get(target), known);
-                inputs = turnedRound(use, inputs.with(target, goal), false);
                 String unknown = use.solveFor().get();
-                Object found = tamper.at(use.name() + "." + unknown, inputs.get(unknown), known);
-                inputs = inputs.with(unknown, found);
+                String place = use.name() + "." + unknown;
+                double found =
+                        Solver.solveAstray(
+                                use.relation(),
+                                unknown,
+                                target,
+                                (Double) goal,
+                                inputs.without(target),
+                                right.has(place) ? right.number(place) : Double.NaN);
+                inputs = inputs.without(target).with(unknown, tamper.at(place, found, known));
             }
             inputs.asMap().forEach((slot, value) -> known.put(use.name() + "." + slot, value));
             Values out = use.relation().solveUnguarded(inputs);
@@ -160,13 +174,11 @@ public final class Chain {
         return Values.of(known);
     }
 
-    private static Values turnedRound(Use use, Values in, boolean guarded) {
+    private static Values turnedRound(Use use, Values in) {
         String output = knownOutput(use);
         String unknown = use.solveFor().orElseThrow();
         Values others = in.without(output);
-        double found =
-                Solver.solveFor(
-                        use.relation(), unknown, output, in.number(output), others, guarded);
+        double found = Solver.solveFor(use.relation(), unknown, output, in.number(output), others);
         return others.with(unknown, found);
     }
 

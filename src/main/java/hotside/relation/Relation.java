@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 
 /**
@@ -189,7 +190,15 @@ public final class Relation {
      * @throws RelationException if nothing finite comes out
      */
     public Values solveUnguarded(Values given) {
-        return out(run(arrange(given, false), false));
+        Object[] arranged = arrange(given, false);
+        try {
+            return out(run(arranged, false));
+        } catch (RelationException e) {
+            throw e;
+        } catch (RuntimeException e) {
+            // Out of range anything may fail: a root that has no bracket, a share above one.
+            throw new RelationException("", id + ": no result for " + named(inputs, arranged), e);
+        }
     }
 
     /**
@@ -214,6 +223,35 @@ public final class Relation {
         return solve(given).number(output);
     }
 
+    /**
+     * One output over one input, the other inputs staying as they are: for the many trials of a
+     * solver. Not for two threads at once.
+     *
+     * @param others the other inputs, SI; not checked against their ranges
+     * @param expectFaults true if others may lie where the relation fails
+     * @return gives NaN where the relation has no result
+     * @throws RelationException if a slot is unknown or missing
+     */
+    DoubleUnaryOperator curve(String input, String output, Values others, boolean expectFaults) {
+        Object[] row = arrange(others.with(input, Double.NaN), false);
+        int in = inputIndex(input);
+        int out = outputIndex(output);
+        return x -> {
+            row[in] = x;
+            try {
+                double[] results = work(row, false).outputs();
+                return firstNotFinite(results) < 0 ? results[out] : Double.NaN;
+            } catch (RelationException e) {
+                return Double.NaN;
+            } catch (RuntimeException e) {
+                if (expectFaults) {
+                    return Double.NaN;
+                }
+                throw e;
+            }
+        };
+    }
+
     int inputIndex(String slot) {
         Integer index = inputIndex.get(slot);
         if (index == null) {
@@ -231,21 +269,30 @@ public final class Relation {
     }
 
     private Working run(Object[] arranged, boolean explain) {
-        Working working = new Working(this, arranged, explain);
-        function.accept(working);
-        double[] results = working.outputs();
-        for (int i = 0; i < results.length; i++) {
-            if (!Double.isFinite(results[i])) {
-                throw new RelationException(
-                        outputs.get(i).name(),
-                        id
-                                + ": no finite "
-                                + outputs.get(i).name()
-                                + " for "
-                                + named(inputs, arranged));
-            }
+        Working working = work(arranged, explain);
+        int unsound = firstNotFinite(working.outputs());
+        if (unsound >= 0) {
+            String output = outputs.get(unsound).name();
+            throw new RelationException(
+                    output, id + ": no finite " + output + " for " + named(inputs, arranged));
         }
         return working;
+    }
+
+    private Working work(Object[] arranged, boolean explain) {
+        Working working = new Working(this, arranged, explain);
+        function.accept(working);
+        return working;
+    }
+
+    /** Where a result is not a finite number; −1 if all are. */
+    private static int firstNotFinite(double[] results) {
+        for (int i = 0; i < results.length; i++) {
+            if (!Double.isFinite(results[i])) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private Object[] arrange(Values given, boolean guarded) {
@@ -297,7 +344,7 @@ public final class Relation {
                                     + " = "
                                     + number
                                     + " is outside "
-                                    + rangeOf(slot));
+                                    + slot.rangeText());
                 }
             }
             case NUMBERS -> {
@@ -314,7 +361,7 @@ public final class Relation {
                                         + " holds "
                                         + reading
                                         + ", outside "
-                                        + rangeOf(slot));
+                                        + slot.rangeText());
                     }
                 }
             }
@@ -335,20 +382,6 @@ public final class Relation {
         return new RelationException(
                 slot.name(),
                 id + ": " + slot.name() + " = " + value + " is not what is expected: " + expected);
-    }
-
-    /** The range as people write it, in SI. */
-    static String rangeOf(Slot slot) {
-        String unit = slot.quantity().siScale().label();
-        String low =
-                slot.min() == -Double.MAX_VALUE
-                        ? "(-inf"
-                        : (slot.minExcluded() ? "(" : "[") + slot.min();
-        String high =
-                slot.max() == Double.MAX_VALUE
-                        ? "inf)"
-                        : slot.max() + (slot.maxExcluded() ? ")" : "]");
-        return low + ", " + high + (unit.isEmpty() ? "" : " " + unit);
     }
 
     private static Values named(List<Slot> slots, Object[] values) {

@@ -19,6 +19,11 @@ public class RelationException extends RuntimeException {
         this.slot = slot;
     }
 
+    RelationException(String slot, String message, Throwable cause) {
+        super(message, cause);
+        this.slot = slot;
+    }
+
     public String slot() {
         return slot;
     }

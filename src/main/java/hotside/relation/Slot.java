@@ -2,6 +2,7 @@
 package hotside.relation;
 
 import hotside.unit.Quantity;
+import hotside.unit.UnitSystem;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,6 +38,7 @@ public final class Slot {
     private final double usualMin;
     private final double usualMax;
     private final String usualReason;
+    private final boolean usualSaid;
     private final Object typical;
     private final Object fallback;
     private final List<String> choices;
@@ -56,6 +58,7 @@ public final class Slot {
         this.usualMin = d.usualMin;
         this.usualMax = d.usualMax;
         this.usualReason = d.usualReason;
+        this.usualSaid = d.usualSaid;
         this.typical = d.typical;
         this.fallback = d.fallback;
         this.choices = d.choices;
@@ -126,6 +129,7 @@ public final class Slot {
         d.usualMin = min;
         d.usualMax = max;
         d.usualReason = reason;
+        d.usualSaid = true;
         return d.build();
     }
 
@@ -168,6 +172,7 @@ public final class Slot {
 
     /**
      * The slot for readings of a known quantity; itself if it does not hold readings as measured.
+     * What is usual was said in numbers as people read them, so it counts in their unit: kW, not W.
      */
     Slot measuring(Quantity known) {
         if (quantity != Quantity.AS_MEASURED) {
@@ -175,6 +180,9 @@ public final class Slot {
         }
         Draft d = new Draft(this);
         d.quantity = known;
+        double unit = known.shown(UnitSystem.SI_SHOP).unit().factor();
+        d.usualMin *= unit;
+        d.usualMax *= unit;
         return d.build();
     }
 
@@ -278,6 +286,14 @@ public final class Slot {
         return above && below && !Double.isInfinite(value);
     }
 
+    /** The range as people write it, in SI: {@code (0.0, 0.2] m}. */
+    public String rangeText() {
+        String low = min == -Double.MAX_VALUE ? "(-inf" : (minExcluded ? "(" : "[") + min;
+        String high = max == Double.MAX_VALUE ? "inf)" : max + (maxExcluded ? ")" : "]");
+        String unit = quantity.siScale().label();
+        return low + ", " + high + (unit.isEmpty() ? "" : " " + unit);
+    }
+
     private static final class Draft {
         private final String name;
         private final String symbol;
@@ -288,9 +304,10 @@ public final class Slot {
         private double max = Double.MAX_VALUE;
         private boolean minExcluded;
         private boolean maxExcluded;
-        private double usualMin = Double.NaN;
-        private double usualMax = Double.NaN;
+        private double usualMin;
+        private double usualMax;
         private String usualReason = "";
+        private boolean usualSaid;
         private Object typical;
         private Object fallback;
         private List<String> choices = List.of();
@@ -311,9 +328,10 @@ public final class Slot {
             max = s.max;
             minExcluded = s.minExcluded;
             maxExcluded = s.maxExcluded;
-            usualMin = s.usualReason.isEmpty() ? Double.NaN : s.usualMin;
-            usualMax = s.usualReason.isEmpty() ? Double.NaN : s.usualMax;
+            usualMin = s.usualMin;
+            usualMax = s.usualMax;
             usualReason = s.usualReason;
+            usualSaid = s.usualSaid;
             typical = s.typical;
             fallback = s.fallback;
             choices = s.choices;
@@ -322,7 +340,7 @@ public final class Slot {
         }
 
         Slot build() {
-            if (Double.isNaN(usualMin)) {
+            if (!usualSaid) {
                 usualMin = min;
                 usualMax = max;
             }

@@ -3,8 +3,9 @@ package hotside.relation;
 
 import hotside.unit.Numbers;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -19,12 +20,20 @@ import org.apache.commons.math3.exception.TooManyEvaluationsException;
  * at the place found.
  */
 public final class Solver {
-    private static final int LINEAR_POINTS = 160;
-    private static final int LOG_POINTS = 160;
+    private static final int POINTS = 160;
     private static final double RELATIVE_ACCURACY = 1e-14;
 
     /** How close the output must come to count as found, relative to the target. */
     private static final double FOUND = 1e-8;
+
+    /** How close a point of the grid must come to be a root itself, relative to the target. */
+    private static final double HIT = 1e-11;
+
+    /** So many neighbours of the grid that all hit the target are no accident. */
+    private static final int FLAT_POINTS = 4;
+
+    /** How far to look first beside a known place, relative to it. */
+    private static final double FIRST_STRIDE = 0.02;
 
     private Solver() {}
 
@@ -42,20 +51,33 @@ public final class Solver {
      */
     public static double solveFor(
             Relation relation, String unknown, String output, double target, Values others) {
-        return solveFor(relation, unknown, output, target, others, true);
+        return search(relation, unknown, output, target, others, false).only();
     }
 
     /**
-     * As {@link #solveFor(Relation, String, String, double, Values)}, but the other inputs may lie
-     * outside their ranges if {@code guarded} is false: what a mistaken person would find.
+     * As {@link #solveFor}, for a person who went astray: the other inputs may lie outside their
+     * ranges, and of several values that do it the one next to the right one counts.
+     *
+     * @param right what the person should have found, SI; NaN if nothing is known of it
      */
-    static double solveFor(
+    static double solveAstray(
             Relation relation,
             String unknown,
             String output,
             double target,
             Values others,
-            boolean guarded) {
+            double right) {
+        Search search = search(relation, unknown, output, target, others, true);
+        return Double.isNaN(right) ? search.only() : search.nextTo(right);
+    }
+
+    private static Search search(
+            Relation relation,
+            String unknown,
+            String output,
+            double target,
+            Values others,
+            boolean astray) {
         Slot slot = relation.slot(unknown).filter(s -> relation.isInput(unknown)).orElse(null);
         if (slot == null || slot.kind() != Slot.Kind.NUMBER) {
             throw new RelationException(
@@ -65,92 +87,167 @@ public final class Solver {
             throw new RelationException(
                     output, relation.id() + ": \"" + output + "\" is not an output");
         }
-        if (guarded) {
+        if (!astray) {
             checkOthers(relation, slot, others);
         }
-        UnivariateFunction miss =
-                x -> outputAt(relation, output, others.with(unknown, x), guarded) - target;
-        double close = FOUND * Math.max(Math.abs(target), 1e-12);
+        DoubleUnaryOperator curve = relation.curve(unknown, output, others, astray);
+        return new Search(relation, slot, output, target, x -> curve.applyAsDouble(x) - target);
+    }
 
-        double[] grid = grid(slot);
-        List<Double> roots = new ArrayList<>();
-        int flat = 0;
-        double flatFrom = Double.NaN;
-        double before = Double.NaN;
-        double lowest = Double.POSITIVE_INFINITY;
-        double highest = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < grid.length; i++) {
-            double here = miss.value(grid[i]);
-            if (!Double.isNaN(here)) {
-                lowest = Math.min(lowest, here + target);
-                highest = Math.max(highest, here + target);
+    /** One search over the whole range of the unknown. */
+    private static final class Search {
+        private final Relation relation;
+        private final Slot slot;
+        private final String output;
+        private final double target;
+        private final UnivariateFunction miss;
+        private double[] grid;
+        private double[] misses;
+
+        Search(
+                Relation relation,
+                Slot slot,
+                String output,
+                double target,
+                UnivariateFunction miss) {
+            this.relation = relation;
+            this.slot = slot;
+            this.output = output;
+            this.target = target;
+            this.miss = miss;
+        }
+
+        /** The one root there is. */
+        double only() {
+            grid = grid(relation, slot);
+            misses = Arrays.stream(grid).map(miss::value).toArray();
+            refuseFlat();
+            List<Double> roots = roots();
+            if (roots.isEmpty()) {
+                throw none();
             }
-            if (Math.abs(here) <= close * 1e-3) {
-                flatFrom = flat == 0 ? grid[i] : flatFrom;
-                flat++;
-                if (flat >= 4) {
-                    throw new RelationException(
-                            unknown,
-                            relation.id()
-                                    + ": "
-                                    + unknown
+            if (roots.size() > 1) {
+                throw several(roots);
+            }
+            return roots.get(0);
+        }
+
+        /**
+         * The root next to a place: walks away from it to both sides, in strides that grow, until
+         * the output passes the target. Takes a tenth of the trials of {@link #only}, which is
+         * asked where that finds nothing.
+         */
+        double nextTo(double place) {
+            double low = lowest(slot);
+            double high = highest(slot);
+            double[] at = {place, place};
+            double[] missed = {miss.value(place), miss.value(place)};
+            double stride = FIRST_STRIDE * Math.max(Math.abs(place), FIRST_STRIDE * (high - low));
+            while (at[0] > low || at[1] < high) {
+                for (int side = 0; side < at.length; side++) {
+                    double to =
+                            side == 0
+                                    ? Math.max(low, at[0] - stride)
+                                    : Math.min(high, at[1] + stride);
+                    double there = miss.value(to);
+                    if (missed[side] * there <= 0) {
+                        double root = close(miss, Math.min(to, at[side]), Math.max(to, at[side]));
+                        if (isRoot(root, missed[side], there)) {
+                            return root;
+                        }
+                    }
+                    at[side] = to;
+                    missed[side] = there;
+                }
+                stride *= 2;
+            }
+            return only();
+        }
+
+        private boolean hits(int i) {
+            return Math.abs(misses[i]) <= HIT * Math.max(Math.abs(target), 1e-12);
+        }
+
+        private void refuseFlat() {
+            int flat = 0;
+            for (int i = 0; i < grid.length; i++) {
+                flat = hits(i) ? flat + 1 : 0;
+                if (flat == FLAT_POINTS) {
+                    throw fault(
+                            slot.name()
                                     + " cannot be told from "
-                                    + output
-                                    + " = "
-                                    + Numbers.plain(target)
+                                    + reached()
                                     + ": every value from about "
-                                    + shown(flatFrom, slot)
+                                    + shown(grid[i + 1 - FLAT_POINTS], slot)
                                     + " on gives it");
                 }
-                if (flat == 1) {
+            }
+        }
+
+        private List<Double> roots() {
+            List<Double> roots = new ArrayList<>();
+            for (int i = 0; i < grid.length; i++) {
+                if (hits(i)) {
                     addRoot(roots, grid[i]);
-                }
-            } else {
-                flat = 0;
-                if (i > 0 && before * here < 0 && Math.abs(before) > close * 1e-3) {
+                } else if (i > 0 && !hits(i - 1) && misses[i - 1] * misses[i] < 0) {
                     double root = close(miss, grid[i - 1], grid[i]);
-                    if (Math.abs(miss.value(root)) <= close) {
+                    if (isRoot(root, misses[i - 1], misses[i])) {
                         addRoot(roots, root);
                     }
                 }
             }
-            before = here;
+            return roots;
         }
-        if (roots.isEmpty()) {
-            throw new RelationException(
-                    unknown,
-                    relation.id()
-                            + ": no "
-                            + unknown
+
+        /**
+         * At a jump the output changes sign without coming near the target. Near is meant against
+         * the target, or for a target of zero against the output on both sides.
+         */
+        private boolean isRoot(double root, double before, double after) {
+            double scale = Math.max(Math.abs(target), Math.min(Math.abs(before), Math.abs(after)));
+            return Math.abs(miss.value(root)) <= FOUND * scale;
+        }
+
+        private RelationException none() {
+            double[] reached =
+                    Arrays.stream(misses).filter(Double::isFinite).map(m -> m + target).toArray();
+            return fault(
+                    "no "
+                            + slot.name()
                             + " in "
-                            + Relation.rangeOf(slot)
+                            + slot.range(lowest(slot), highest(slot)).rangeText()
                             + " gives "
-                            + output
-                            + " = "
-                            + Numbers.plain(target)
-                            + (lowest <= highest
-                                    ? "; it goes from "
-                                            + Numbers.significant(lowest, 5)
+                            + reached()
+                            + (reached.length == 0
+                                    ? "; the relation has no result there"
+                                    : "; it goes from "
+                                            + Numbers.significant(
+                                                    Arrays.stream(reached).min().orElseThrow(), 5)
                                             + " to "
-                                            + Numbers.significant(highest, 5)
-                                    : "; the relation has no result there"));
+                                            + Numbers.significant(
+                                                    Arrays.stream(reached).max().orElseThrow(),
+                                                    5)));
         }
-        if (roots.size() > 1) {
-            throw new RelationException(
-                    unknown,
-                    relation.id()
-                            + ": more than one "
-                            + unknown
+
+        private RelationException several(List<Double> roots) {
+            return fault(
+                    "more than one "
+                            + slot.name()
                             + " gives "
-                            + output
-                            + " = "
-                            + Numbers.plain(target)
+                            + reached()
                             + ": "
                             + roots.stream()
                                     .map(r -> shown(r, slot))
                                     .collect(Collectors.joining(", ")));
         }
-        return roots.get(0);
+
+        private String reached() {
+            return output + " = " + Numbers.plain(target);
+        }
+
+        private RelationException fault(String what) {
+            return new RelationException(slot.name(), relation.id() + ": " + what);
+        }
     }
 
     private static void checkOthers(Relation relation, Slot unknown, Values others) {
@@ -175,16 +272,6 @@ public final class Solver {
                 : (slot.usualMin() + slot.usualMax()) / 2;
     }
 
-    private static double outputAt(
-            Relation relation, String output, Values given, boolean guarded) {
-        try {
-            Values out = guarded ? relation.solve(given) : relation.solveUnguarded(given);
-            return out.number(output);
-        } catch (RelationException e) {
-            return Double.NaN;
-        }
-    }
-
     private static double close(UnivariateFunction miss, double low, double high) {
         try {
             return new BrentSolver(RELATIVE_ACCURACY, 1e-300, 0).solve(200, miss, low, high);
@@ -206,37 +293,60 @@ public final class Solver {
      * Points over the whole range, denser where the slot is usual, and even in ratio over wide
      * positive ranges.
      */
-    private static double[] grid(Slot slot) {
-        double low = slot.min() == -Double.MAX_VALUE ? slot.usualMin() : slot.min();
-        double high = slot.max() == Double.MAX_VALUE ? slot.usualMax() : slot.max();
+    private static double[] grid(Relation relation, Slot slot) {
+        double low = lowest(slot);
+        double high = highest(slot);
         if (low == -Double.MAX_VALUE || high == Double.MAX_VALUE) {
             throw new RelationException(
-                    slot.name(), slot.name() + " has no bounded range to look in");
+                    slot.name(),
+                    relation.id() + ": " + slot.name() + " has no bounded range to look in");
         }
         double edge = 1e-12 * (high - low);
         low = slot.minExcluded() ? low + edge : low;
         high = slot.maxExcluded() ? high - edge : high;
-        TreeSet<Double> points = new TreeSet<>();
-        for (int i = 0; i <= LINEAR_POINTS; i++) {
-            points.add(i == LINEAR_POINTS ? high : low + (high - low) * i / LINEAR_POINTS);
-        }
+        double[] points = even(low, high);
         if (Double.isFinite(slot.usualMin()) && slot.usualMax() < Double.MAX_VALUE) {
-            for (int i = 0; i <= LINEAR_POINTS; i++) {
-                points.add(
-                        slot.usualMin() + (slot.usualMax() - slot.usualMin()) * i / LINEAR_POINTS);
-            }
+            points = joined(points, even(slot.usualMin(), slot.usualMax()));
         }
         if (low >= 0 && high > 0) {
-            double from = low > 0 ? low : high * 1e-9;
-            double ratio = Math.pow(high / from, 1.0 / LOG_POINTS);
-            double x = from;
-            for (int i = 0; i < LOG_POINTS; i++) {
-                points.add(x);
-                x *= ratio;
-            }
+            points = joined(points, evenInRatio(low > 0 ? low : high * 1e-9, high));
         }
-        points.removeIf(x -> !slot.admits(x));
-        return points.stream().mapToDouble(Double::doubleValue).toArray();
+        Arrays.sort(points);
+        return Arrays.stream(points).filter(slot::admits).toArray();
+    }
+
+    private static double[] even(double low, double high) {
+        double[] points = new double[POINTS + 1];
+        for (int i = 0; i < POINTS; i++) {
+            points[i] = low + (high - low) * i / POINTS;
+        }
+        points[POINTS] = high;
+        return points;
+    }
+
+    private static double[] evenInRatio(double low, double high) {
+        double ratio = Math.pow(high / low, 1.0 / POINTS);
+        double[] points = new double[POINTS];
+        double x = low;
+        for (int i = 0; i < POINTS; i++) {
+            points[i] = x;
+            x *= ratio;
+        }
+        return points;
+    }
+
+    private static double[] joined(double[] some, double[] more) {
+        double[] all = Arrays.copyOf(some, some.length + more.length);
+        System.arraycopy(more, 0, all, some.length, more.length);
+        return all;
+    }
+
+    private static double lowest(Slot slot) {
+        return slot.min() == -Double.MAX_VALUE ? slot.usualMin() : slot.min();
+    }
+
+    private static double highest(Slot slot) {
+        return slot.max() == Double.MAX_VALUE ? slot.usualMax() : slot.max();
     }
 
     private static String shown(double value, Slot slot) {

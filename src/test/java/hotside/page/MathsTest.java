@@ -10,12 +10,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 class MathsTest {
     private static final Maths MATHS = new Maths();
@@ -170,6 +172,45 @@ class MathsTest {
     void capsASizeThatWouldCoverThePage() {
         String rule = MATHS.inline("\\rule{900em}{900em}");
         assertTrue(rule.contains("width=\"20em\""), rule);
+    }
+
+    @Test
+    void aLongFormulaMayRunOnBeforeAnOperator() {
+        Element p =
+                Xml.parse(
+                        "<p>"
+                                + MATHS.line(
+                                        "F_\\text{net} = A_\\text{seat}\\,(p_\\text{up} - p_\\text{down}) - F_\\text{spring}")
+                                + "</p>");
+        assertEquals(
+                List.of("F_net = A_seat (p_up", "− p_down)", "− F_spring"),
+                attributes(p, "alttext"));
+        assertEquals(
+                "Fnet=Aseat(pup−pdown)−Fspring", p.getTextContent().replaceAll("[\\s\u2009]", ""));
+    }
+
+    @Test
+    void aShortFormulaStaysWhole() {
+        assertEquals(MATHS.inline("F = p\\,A"), MATHS.line("F = p\\,A"));
+    }
+
+    @Test
+    void aSignOrAnOperatorInsideARootIsNoPlaceToBreak() {
+        assertEquals(1, pieces("\\sqrt{a + b + c + d + e + f + g + h + i + j + k + l}"));
+        assertEquals(2, pieces("abcdefghijklmnop = -qrstuvwxyz"));
+    }
+
+    private static int pieces(String tex) {
+        return MATHS.line(tex).split("<math ").length - 1;
+    }
+
+    private static List<String> attributes(Element parent, String name) {
+        NodeList children = parent.getChildNodes();
+        return IntStream.range(0, children.getLength())
+                .mapToObj(children::item)
+                .filter(Element.class::isInstance)
+                .map(node -> ((Element) node).getAttribute(name))
+                .toList();
     }
 
     @Test

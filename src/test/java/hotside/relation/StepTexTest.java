@@ -34,13 +34,8 @@ class StepTexTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "4, COUNT, 4",
-        "1, FLAG, 1",
-        "4, RATIO, 4.0000",
-        "0.046, LENGTH, '0.046000\\,\\mathrm{m}'"
-    })
-    void aCountHasNoDigitsAfterThePoint(double value, Quantity quantity, String tex) {
+    @CsvSource({"4, COUNT, 4", "1, FLAG, 1", "4, RATIO, 4", "0.046, LENGTH, '0.046\\,\\mathrm{m}'"})
+    void aNumberHasNoMoreDigitsThanItNeeds(double value, Quantity quantity, String tex) {
         assertEquals(tex, StepTex.quantity(value, quantity));
     }
 }

@@ -112,7 +112,7 @@ class OneWayPartsTest {
         assertTrue(worked.cautions().stream().anyMatch(c -> c.about().equals("parts")));
     }
 
-    @Property
+    @Property(seed = "20261125")
     void agreesWithAnotherLibrary(
             @ForAll @Size(4) List<@DoubleRange(min = 240, max = 260) Double> aList,
             @ForAll @Size(3) List<@DoubleRange(min = 240, max = 260) Double> bList,
@@ -132,7 +132,7 @@ class OneWayPartsTest {
         }
     }
 
-    @Property(tries = 40)
+    @Property(tries = 40, seed = "20261125")
     void ofTwoPartsIsStudentsTSquared(
             @ForAll @Size(4) List<@DoubleRange(min = 240, max = 260) Double> aList) {
         double[] a = array(aList);
@@ -148,7 +148,7 @@ class OneWayPartsTest {
                 1e-7 * gain.halfWidth(0.95));
     }
 
-    @Property(tries = 40)
+    @Property(tries = 40, seed = "20261125")
     void shiftingAllReadingsChangesNothing(
             @ForAll @DoubleRange(min = -200, max = 200) double shift) {
         var plain = OneWayParts.of(CONTROL, FIRST, SECOND);

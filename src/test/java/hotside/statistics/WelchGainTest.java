@@ -116,7 +116,7 @@ class WelchGainTest {
         assertEquals("partB", e.slot());
     }
 
-    @Property
+    @Property(seed = "20261125")
     void agreesWithAnotherLibrary(
             @ForAll @Size(5) List<@DoubleRange(min = 200, max = 260) Double> aList,
             @ForAll @Size(4) List<@DoubleRange(min = 200, max = 260) Double> bList) {
@@ -129,7 +129,7 @@ class WelchGainTest {
         }
     }
 
-    @Property
+    @Property(seed = "20261125")
     void degreesOfFreedomLieBetweenTheSmallerRowAndBothTogether(
             @ForAll @IntRange(min = 2, max = 30) int na,
             @ForAll @IntRange(min = 2, max = 30) int nb,
@@ -140,7 +140,7 @@ class WelchGainTest {
         assertTrue(dof >= Math.min(na, nb) - 1 - 1e-9 && dof <= na + nb - 2 + 1e-9, "" + dof);
     }
 
-    @Property
+    @Property(seed = "20261125")
     void swappingThePartsTurnsTheSign(
             @ForAll @Size(4) List<@DoubleRange(min = 1, max = 500) Double> a,
             @ForAll @Size(3) List<@DoubleRange(min = 1, max = 500) Double> b) {
@@ -151,7 +151,7 @@ class WelchGainTest {
         assertEquals(one.number("p"), other.number("p"), 1e-12);
     }
 
-    @Property
+    @Property(seed = "20261125")
     void scalingAllReadingsScalesTheIntervalAndKeepsP(
             @ForAll @Size(4) List<@DoubleRange(min = 200, max = 260) Double> aList,
             @ForAll @DoubleRange(min = 0.1, max = 20) double factor) {

@@ -38,9 +38,11 @@ public final class GasMix {
         double mass = 0;
         for (Species part : Species.values()) {
             double share = shares[part.ordinal()];
-            mass += share * part.molarMass();
-            add(share, part.cold(), cold);
-            add(share, part.hot(), hot);
+            if (share > 0) {
+                mass += share * part.molarMass();
+                add(share, part.cold(), cold);
+                add(share, part.hot(), hot);
+            }
         }
         this.molarMass = mass;
     }

@@ -26,8 +26,9 @@ public final class BleedSignal {
             Relation.named("bleed-signal", "What a bleed leaves of the signal", "Gate")
                     .says(
                             "A restrictor lets boost into the signal hose and a bleed lets part of it out again. The diaphragm"
-                                    + " sees what is left: a share of the boost, set by the two holes and hardly by the boost"
-                                    + " itself. A bleed sets no target.")
+                                    + " sees what is left: a share of the boost, set by the two holes. A bleed sets no target:"
+                                    + " whatever moves boost moves the signal with it. The share grows somewhat with boost, as"
+                                    + " the bleed nears choking.")
                     .tex(
                             "\\dot m(A_r,\\,p_b \\to p_s) = \\dot m(A_b,\\,p_s \\to p_a);\\quad s \\approx \\frac{A_r^2}{A_r^2 + A_b^2}\\text{ at low boost}")
                     .input(GateSlots.boost().above(0, 1e6))
@@ -49,7 +50,7 @@ public final class BleedSignal {
                                             "bore of the bleed between hose and ambient; 0 is shut")
                                     .range(0, 0.02)
                                     .usual(0, 0.006, "bleeds have up to about 6 mm")
-                                    .typical(0.0012))
+                                    .typical(0.0013))
                     .input(GateSlots.ambientPressure())
                     .output(
                             "signalPressure",
@@ -57,6 +58,11 @@ public final class BleedSignal {
                             Quantity.GAUGE_PRESSURE,
                             "pressure at the diaphragm")
                     .output("share", "s", Quantity.PERCENTAGE, "signal over boost, both gauge")
+                    .output(
+                            "shareOfChange",
+                            "s'",
+                            Quantity.PERCENTAGE,
+                            "share of a small change of boost that arrives; this is what counts when boost shifts")
                     .assumes(
                             "the hose itself takes no pressure, and nothing flows into the diaphragm (steady)",
                             "both holes have the same discharge coefficient; a sharp and a rounded one differ by up to"
@@ -99,6 +105,23 @@ public final class BleedSignal {
     public static double shareAtLowBoost(double restrictorDiameter, double bleedDiameter) {
         double areaRatio = Disc.area(bleedDiameter) / Disc.area(restrictorDiameter);
         return 1 / (1 + areaRatio * areaRatio);
+    }
+
+    /**
+     * Share of a small change of boost that reaches the diaphragm: slope of {@link #of} over boost,
+     * by a central difference, good to about 1e-6.
+     *
+     * @param boost gauge, Pa, above 0
+     * @param restrictorDiameter m, above 0
+     * @param bleedDiameter m, at least 0
+     * @param ambientPressure absolute, Pa, above 0
+     */
+    public static double shareOfChange(
+            double boost, double restrictorDiameter, double bleedDiameter, double ambientPressure) {
+        double step = 1e-4 * boost + 0.01; // wide enough not to drown in rounding
+        double above = of(boost + step, restrictorDiameter, bleedDiameter, ambientPressure);
+        double below = of(boost - step, restrictorDiameter, bleedDiameter, ambientPressure);
+        return (above - below) / (2 * step);
     }
 
     /**
@@ -157,12 +180,17 @@ public final class BleedSignal {
                 "\\frac{@signalPressure}{@boost}",
                 signal / boost,
                 "The share that reaches the diaphragm.");
+        w.out(
+                "shareOfChange",
+                "",
+                shareOfChange(boost, restrictor, bleed, ambient),
+                "Worked again a little above and below: what arrives of a change of boost.");
     }
 
     private static void restrictorStep(Working w, double signal, double boost) {
         w.step(
                 "restrictorRatio",
-                "\\pi_r",
+                "r_r",
                 Quantity.RATIO,
                 "\\frac{@ambientPressure + @signalPressure}{@ambientPressure + @boost}",
                 signal / boost,
@@ -172,7 +200,7 @@ public final class BleedSignal {
     private static void bleedStep(Working w, double ambient, double signal) {
         w.step(
                 "bleedRatio",
-                "\\pi_b",
+                "r_b",
                 Quantity.RATIO,
                 "\\frac{@ambientPressure}{@ambientPressure + @signalPressure}",
                 ambient / signal,

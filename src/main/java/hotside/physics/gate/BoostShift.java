@@ -11,9 +11,10 @@ import hotside.unit.Quantity;
  * How far boost moves when the pressures on a wastegate's valve move and nobody touches the
  * control.
  *
- * <p>Source: balance of forces for small changes, signal share constant. The balance is linear, so
- * as far as share, slope and the change of lift are right it is exact; what moves them (a new pipe
- * also changes how much must go round the turbine, and so the lift) has to be put in.
+ * <p>Source: balance of forces for small changes. The balance is linear, so as far as share, slope
+ * and the change of lift are right it is exact; what moves them (a new pipe also changes how much
+ * must go round the turbine, and so the lift) has to be put in. Of a change of boost a bleed passes
+ * on somewhat more than of boost itself; see {@link BleedSignal#shareOfChange}.
  */
 public final class BoostShift {
     private static final String ID = "boost-shift";
@@ -41,7 +42,7 @@ public final class BoostShift {
                                     .typical(0))
                     .input(GateSlots.diaphragmDiameter())
                     .input(GateSlots.seatDiameter())
-                    .input(GateSlots.signalShare().range(0, 1))
+                    .input(GateSlots.signalShare())
                     .input(GateSlots.rate())
                     .input(
                             Slot.number(
@@ -64,7 +65,7 @@ public final class BoostShift {
                             Quantity.PRESSURE_DIFFERENCE,
                             "change under the valve once boost has settled")
                     .assumes(
-                            "a bled signal whose share does not change; a regulating control would make up for the shift",
+                            "a bled signal: give the share of a change of boost that arrives, a little more than the share of boost itself; a regulating control would make up for the shift",
                             "the valve stands open between its stops before and after",
                             "turbineInletChange is the whole change that was seen, or, with a slope, the change at"
                                     + " unchanged boost")
@@ -81,7 +82,7 @@ public final class BoostShift {
      * @param ventChange of the pressure behind the valve, Pa
      * @param diaphragmDiameter effective diameter, m
      * @param seatDiameter bore of the seat, m
-     * @param signalShare gauge pressure at the diaphragm over boost, 0 to 1
+     * @param signalShare share of a change of boost that reaches the diaphragm, 0 to 1
      * @param rate of the spring, N/m
      * @param liftChange m, positive opens further
      * @param turbineInletSlope pascals of turbine inlet pressure for each pascal of boost, at least

@@ -30,7 +30,7 @@ public final class CrackPressure {
                     .input(GateSlots.turbineInletAtZeroBoost())
                     .input(GateSlots.turbineInletSlope())
                     .input(GateSlots.downstream())
-                    .input(GateSlots.signalShare())
+                    .input(GateSlots.signalShare().above(0, 1))
                     .output(
                             "boost",
                             "b",
@@ -130,6 +130,6 @@ public final class CrackPressure {
                 "boostIgnoringExhaust",
                 "\\frac{@preload}{@signalShare\\,@diaphragmArea}",
                 preload / (share * Disc.area(diaphragm)),
-                "Left to the diaphragm alone the same spring would have held this much.");
+                "If only the diaphragm opened it, the valve would stay shut up to this boost.");
     }
 }

@@ -95,7 +95,7 @@ public final class CreepMargin {
         double ratio =
                 w.step(
                         "ratio",
-                        "\\pi",
+                        "r",
                         Quantity.RATIO,
                         "\\frac{@downstream}{@upstream}",
                         downstream / upstream,

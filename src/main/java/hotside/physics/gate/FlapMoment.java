@@ -90,8 +90,8 @@ public final class FlapMoment {
     }
 
     /**
-     * Newtons at the rod for each newton on the flap; also how much further the rod goes than the
-     * flap, for small lifts, turned upside down.
+     * Newtons at the rod for each newton on the flap. Its inverse is the rod's way over the flap's,
+     * for small lifts.
      *
      * @param flapArm shaft to middle of the flap, m
      * @param crankArm shaft to pin of the rod, m, above 0

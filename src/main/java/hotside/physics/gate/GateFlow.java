@@ -139,7 +139,7 @@ public final class GateFlow {
         double ratio =
                 w.step(
                         "ratio",
-                        "\\pi",
+                        "r",
                         Quantity.RATIO,
                         "\\frac{@downstream}{@upstream}",
                         downstream / upstream,
@@ -171,7 +171,7 @@ public final class GateFlow {
     private static void flowFunctionStep(Working w, double ratio, double gamma, boolean choked) {
         w.step(
                 "criticalRatio",
-                "\\pi^*",
+                "r^*",
                 Quantity.RATIO,
                 "\\left(\\frac{2}{@gamma + 1}\\right)^{@gamma/(@gamma - 1)}",
                 NozzleFlow.criticalRatio(gamma),

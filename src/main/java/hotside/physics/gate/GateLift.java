@@ -29,7 +29,7 @@ public final class GateLift {
                     .input(GateSlots.diaphragmDiameter())
                     .input(GateSlots.seatDiameter())
                     .input(GateSlots.boost())
-                    .input(GateSlots.signalShare().range(0, 1))
+                    .input(GateSlots.signalShare())
                     .input(GateSlots.upstream())
                     .input(GateSlots.downstream())
                     .output(

@@ -66,7 +66,7 @@ final class GateSlots {
                         "s",
                         Quantity.PERCENTAGE,
                         "share of the boost that reaches the diaphragm, gauge over gauge")
-                .above(0, 1)
+                .range(0, 1)
                 .usual(0.2, 1, "below a fifth of the boost little is left to steer the gate by")
                 .typical(0.7);
     }

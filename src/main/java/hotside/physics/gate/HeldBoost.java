@@ -31,7 +31,7 @@ public final class HeldBoost {
                     .input(GateSlots.turbineInletAtZeroBoost())
                     .input(GateSlots.turbineInletSlope())
                     .input(GateSlots.downstream())
-                    .input(GateSlots.signalShare())
+                    .input(GateSlots.signalShare().above(0, 1))
                     .output(
                             "boost",
                             "b",

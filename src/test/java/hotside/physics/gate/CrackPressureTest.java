@@ -120,29 +120,29 @@ class CrackPressureTest {
                 66e3, CrackPressure.RELATION.value("boost", GATE.with("signalShare", share)), 1e-5);
     }
 
-    @Property
-    void aBiggerSeatCracksEarlier(@ForAll @DoubleRange(min = 0.01, max = 0.06) double seat) {
-        assertTrue(boost("seatDiameter", seat + 0.002) < boost("seatDiameter", seat));
+    @Property(seed = "20261125")
+    void aBiggerSeatCracksEarlier(@ForAll @DoubleRange(min = 10, max = 60) double mm) {
+        assertTrue(boost("seatDiameter", (mm + 1) / 1e3) < boost("seatDiameter", mm / 1e3));
     }
 
-    @Property
+    @Property(seed = "20261125")
     void aHarderSpringCracksLater(@ForAll @DoubleRange(min = 50, max = 900) double preload) {
         assertTrue(boost("preload", preload + 1) > boost("preload", preload));
     }
 
-    @Property
+    @Property(seed = "20261125")
     void lessSignalCracksLater(@ForAll @DoubleRange(min = 0.2, max = 0.95) double share) {
         assertTrue(boost("signalShare", share) > boost("signalShare", share + 0.05));
     }
 
-    @Property
+    @Property(seed = "20261125")
     void aReturnedGateCracksLaterThanAVentedOne(
             @ForAll @DoubleRange(min = 500, max = 30e3) double behind) {
         assertTrue(boost("downstream", 101_325 + behind) > boost("downstream", 101_325));
     }
 
     /** Forces and areas both scale with the square of length: boost does not notice. */
-    @Property
+    @Property(seed = "20261125")
     void aGateBuiltToAnotherScaleCracksAtTheSameBoost(
             @ForAll @DoubleRange(min = 0.5, max = 2) double scale) {
         double same =

@@ -45,7 +45,7 @@ class ChartExaggerationTest {
         assertEquals(248, out.number("exaggeration"), 1e-9);
     }
 
-    @Property
+    @Property(seed = "20261125")
     void isFairOnAnAxisFromZero(
             @ForAll @DoubleRange(min = 1, max = 400) double first,
             @ForAll @DoubleRange(min = 1, max = 400) double second) {

@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.desk;
+
+import hotside.bench.Failures;
+import hotside.bench.Samples;
+import hotside.bench.Scratch;
+import hotside.course.Lesson;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicLong;
+import javafx.animation.AnimationTimer;
+import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
+import javafx.scene.image.WritableImage;
+import javafx.scene.image.WritablePixelFormat;
+import javafx.scene.robot.Robot;
+import javafx.stage.Stage;
+
+/**
+ * Turns the pages of the open desk through all lessons, again and again. What stands on the screen
+ * is read off the screen itself, so a turn counts as painted when its picture is there.
+ */
+public final class PageTurning {
+    /** As many as memory is judged after. */
+    public static final int TURNS = 200;
+
+    private static final long MEGABYTE = 1 << 20;
+    private static final Path STATUS = Path.of("/proc/self/status");
+
+    private final DeskWindow window;
+    private final double[] busy = new double[TURNS];
+    private final double[] painted = new double[TURNS];
+    private final double[] frames = new double[TURNS];
+
+    private PageTurning(DeskWindow window) {
+        this.window = window;
+    }
+
+    public static void main(String[] args) throws IOException {
+        Failures.endTheRun();
+        Headless.install();
+        NoNetwork.install();
+        try (Scratch scratch = new Scratch()) {
+            Library library = Libraries.read();
+            Screen.start();
+            RecordKeeper keeper = RecordKeeper.open(scratch.folder(), Platform::runLater);
+            DeskWindow window = Screen.on(() -> open(library, keeper, scratch.folder()));
+            Screen.until(() -> window.page().ready().isDone());
+            new PageTurning(window).turn(library.course().lessons());
+            keeper.close();
+        }
+        Platform.exit();
+    }
+
+    private static DeskWindow open(Library library, RecordKeeper keeper, Path folder) {
+        AtomicLong seed = new AtomicLong();
+        DeskWindow window =
+                new DeskWindow(
+                        library,
+                        Settings.USUAL,
+                        keeper,
+                        seed::incrementAndGet,
+                        folder.resolve("page"),
+                        address -> {});
+        Stage stage = new Stage();
+        stage.setScene(window.scene());
+        stage.show();
+        return window;
+    }
+
+    private void turn(List<Lesson> lessons) throws IOException {
+        Screen.frames(2);
+        tell("memory-before", residentMegabytes());
+        for (int i = 0; i < TURNS; i++) {
+            turn(i, lessons.get(i % lessons.size()));
+        }
+        tell("memory-after", residentMegabytes());
+        int unread = lessons.size();
+        told("first-", 0, unread);
+        told("again-", unread, TURNS);
+        System.gc();
+        Screen.frames(2);
+        tell("memory-collected", residentMegabytes());
+    }
+
+    private void told(String which, int from, int to) {
+        double[] work = Arrays.copyOfRange(busy, from, to);
+        tell(which + "busy-median", Samples.median(work));
+        tell(which + "busy-most", Samples.share(work, 0.95));
+        double[] whole = Arrays.copyOfRange(painted, from, to);
+        tell(which + "painted-median", Samples.median(whole));
+        tell(which + "frames-median", Samples.median(Arrays.copyOfRange(frames, from, to)));
+        tell(which + "frames-most", Samples.share(Arrays.copyOfRange(frames, from, to), 0.95));
+    }
+
+    private void turn(int index, Lesson lesson) {
+        CompletableFuture<Void> done = new CompletableFuture<>();
+        Screen.run(
+                () -> {
+                    Sight before = Sight.now(window);
+                    long start = System.nanoTime();
+                    window.open(lesson);
+                    busy[index] = millisecondsSince(start);
+                    new AnimationTimer() {
+                        private int count = -1; // the first call begins the first frame
+
+                        @Override
+                        public void handle(long now) {
+                            count++;
+                            if (count > 0 && !Sight.now(window).equals(before)) {
+                                frames[index] = count;
+                                painted[index] = millisecondsSince(start);
+                                stop();
+                                done.complete(null);
+                            }
+                            Platform.requestNextPulse();
+                        }
+                    }.start();
+                });
+        done.join();
+    }
+
+    private static double millisecondsSince(long start) {
+        return (System.nanoTime() - start) / 1e6;
+    }
+
+    private static void tell(String name, double value) {
+        System.out.println(name + " " + value);
+    }
+
+    /** What the whole process holds in memory; NaN where the system does not say. */
+    private static double residentMegabytes() throws IOException {
+        if (!Files.exists(STATUS)) {
+            return Double.NaN;
+        }
+        return Files.readAllLines(STATUS).stream()
+                        .filter(line -> line.startsWith("VmRSS:"))
+                        .mapToDouble(line -> Double.parseDouble(line.replaceAll("\\D", "")) * 1024)
+                        .findFirst()
+                        .orElse(Double.NaN)
+                / MEGABYTE;
+    }
+
+    /** The picture around the lesson's title. */
+    private record Sight(int hash) {
+        private static final int WIDTH = 600;
+        private static final int HEIGHT = 120;
+
+        static Sight now(DeskWindow window) {
+            double[] title = window.page().bounds("lesson-title").orElse(new double[] {0, 0, 0, 0});
+            javafx.geometry.Point2D at =
+                    window.page().node().localToScreen(title[0], title[1] - HEIGHT / 4.0);
+            WritableImage image =
+                    new Robot()
+                            .getScreenCapture(
+                                    null, new Rectangle2D(at.getX(), at.getY(), WIDTH, HEIGHT));
+            int[] pixels = new int[WIDTH * HEIGHT];
+            image.getPixelReader()
+                    .getPixels(
+                            0,
+                            0,
+                            WIDTH,
+                            HEIGHT,
+                            WritablePixelFormat.getIntArgbInstance(),
+                            pixels,
+                            0,
+                            WIDTH);
+            return new Sight(Arrays.hashCode(pixels));
+        }
+    }
+}
