@@ -247,7 +247,7 @@ final class CompareCommand implements Callable<Integer> {
             return 1;
         }
         Relation relation =
-                PowerCorrection.standard(standard)
+                PowerCorrection.byId(standard)
                         .orElseThrow(
                                 () ->
                                         Lookups.unknown(

@@ -23,6 +23,7 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** A comparison as text for people, and as an object for other programs. */
@@ -255,7 +256,7 @@ final class CompareReport {
 
     private Map<String, Object> byRegression(RegressionSplit split) {
         return Json.object(
-                "trouble", split.trouble().name().toLowerCase(java.util.Locale.ROOT),
+                "trouble", split.trouble().name().toLowerCase(Locale.ROOT),
                 "gain", split.result().map(r -> value(r.gain())).orElse(null),
                 "worth", split.result().map(r -> value(r.worth())).orElse(null),
                 "boostPart", split.result().map(r -> r.boostPart()).orElse(null),

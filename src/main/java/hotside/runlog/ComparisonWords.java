@@ -189,9 +189,9 @@ public final class ComparisonWords {
                         + shown(split.boost().value(), Quantity.POWER)
                         + " ± "
                         + shown(split.boostError().expanded(confidence), Quantity.POWER)
-                        + ": the measured change of boost explains "
-                        + share(split.boost().value(), power.value())
-                        + " of the gain. "
+                        + ": the measured change of boost "
+                        + explains(split.boost().value(), power.value())
+                        + " the difference. "
                         + shown(split.exhaust(), Quantity.POWER)
                         + " ± "
                         + shown(split.exhaustError().expanded(confidence), Quantity.POWER)
@@ -228,24 +228,28 @@ public final class ComparisonWords {
                         : "; that ")
                 + (pumping.power() < 0 ? "costs " : "saves ")
                 + size(pumping.power(), Quantity.POWER)
-                + " of pumping, so the measured pressure change explains "
-                + share(pumping.power(), split.exhaust())
-                + " of what does not belong to boost. "
+                + " of pumping, so the measured pressure change "
+                + explains(pumping.power(), split.exhaust())
+                + " what does not belong to boost. "
                 + shown(split.unexplained(), Quantity.POWER)
                 + " stays unexplained; better breathing, heat, drift and luck are candidates, and a pull at matched boost would decide between them.";
     }
 
-    private static String share(double part, double whole) {
+    private static String explains(double part, double whole) {
         double share = part / whole;
-        String percent = " (" + Numbers.upTo(100 * share, 2) + " %)";
-        if (!(share > 0) || Double.isInfinite(share)) {
-            return "nothing";
+        if (part == 0 || !Double.isFinite(share)) {
+            return "explains nothing of";
         }
-        return share < SMALL
-                ? "only a small part" + percent
-                : share < 0.5
-                        ? "the smaller part" + percent
-                        : share <= 1 ? "the larger part" + percent : "more than all" + percent;
+        if (share < 0) {
+            return "works against";
+        }
+        String size =
+                share < SMALL
+                        ? "only a small part"
+                        : share < 0.5
+                                ? "the smaller part"
+                                : share <= 1 ? "the larger part" : "more than all";
+        return "explains " + size + " (" + Numbers.upTo(100 * share, 2) + " %) of";
     }
 
     private String byRegression(Gain gain, RegressionSplit split) {

@@ -39,9 +39,9 @@ public final class Curve {
     public record Point(double speed, double value) {}
 
     /**
-     * The curve through readings in any order. Rows in which either is missing are left out,
-     * readings at one speed averaged. Where neighbours are 100 rev/min apart or more, and twice as
-     * far as three quarters of the others or more, there is a gap.
+     * The curve through readings in any order. Rows in which either is missing, or speed is
+     * negative, are left out, readings at one speed averaged. Where neighbours are 100 rev/min
+     * apart or more, and twice as far as three quarters of the others or more, there is a gap.
      *
      * @param speeds turns per second
      * @param values as many, SI

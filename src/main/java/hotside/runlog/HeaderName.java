@@ -6,6 +6,7 @@ import hotside.unit.Dimension;
 import hotside.unit.Reference;
 import hotside.unit.Scale;
 import hotside.unit.Unit;
+import hotside.unit.UnitSystem;
 import hotside.unit.Units;
 import java.util.List;
 import java.util.Optional;
@@ -119,7 +120,7 @@ record HeaderName(Meaning meaning, String unit) {
 
     private static Scale onlyScale(Channel channel) {
         return channel == Channel.SPEED
-                ? channel.quantity().shown(hotside.unit.UnitSystem.SI_SHOP)
+                ? channel.quantity().shown(UnitSystem.SI_SHOP)
                 : channel.quantity().siScale();
     }
 

@@ -5,6 +5,7 @@ import hotside.runlog.Dialect.SampleRow;
 import hotside.unit.Quantity;
 import hotside.unit.Reference;
 import hotside.unit.Scale;
+import hotside.unit.UnitSystem;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -137,7 +138,7 @@ final class HeaderReader {
         Channel channel = name.meaning().channel();
         String unit = HeaderName.bare(name.unit());
         Quantity quantity = channel.quantity();
-        String symbol = quantity.shown(hotside.unit.UnitSystem.SI_SHOP).label();
+        String symbol = quantity.shown(UnitSystem.SI_SHOP).label();
         report(
                 "columns without a unit",
                 cell,

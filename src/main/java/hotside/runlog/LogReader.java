@@ -5,6 +5,7 @@ import hotside.runlog.Dialect.SampleRow;
 import hotside.unit.DecimalHabit;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -25,10 +26,16 @@ public final class LogReader {
     private static final int MOST_READINGS = 50_000_000;
 
     private final ReadOptions options;
+    private final int mostReadings;
     private final ChannelNames names = new ChannelNames();
 
     public LogReader(ReadOptions options) {
+        this(options, MOST_READINGS);
+    }
+
+    LogReader(ReadOptions options, int mostReadings) {
         this.options = options;
+        this.mostReadings = mostReadings;
     }
 
     /**
@@ -67,15 +74,14 @@ public final class LogReader {
         List<ColumnPlan> plans =
                 new HeaderReader(names, options.mappings(), findings, notes)
                         .plan(dialect.header(), dialect.units(), columns(sample, dialect));
-        LogRows rows = new LogRows(dialect, plans, options.ambient(), MOST_READINGS, findings);
+        LogRows rows = new LogRows(dialect, plans, options.ambient(), mostReadings, findings);
         rows.read(new RowSplitter(text.reader(), dialect.delimiter()));
         RunLog log = rows.log(name, notes);
         return new LogReading(Optional.of(log), findings.list(), notes);
     }
 
     private static int columns(String sample, Dialect dialect) throws IOException {
-        RowSplitter splitter =
-                new RowSplitter(new java.io.StringReader(sample), dialect.delimiter());
+        RowSplitter splitter = new RowSplitter(new StringReader(sample), dialect.delimiter());
         while (splitter.next() && splitter.line() < dialect.firstData()) {
             continue;
         }

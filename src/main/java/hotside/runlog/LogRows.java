@@ -3,9 +3,11 @@ package hotside.runlog;
 
 import hotside.runlog.Dialect.SampleRow;
 import hotside.runlog.RunLog.Stretch;
+import hotside.unit.DecimalHabit;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -213,7 +215,7 @@ final class LogRows {
     private void bad(RowSplitter in, int column) {
         boolean nothing =
                 in.to(column) - in.from(column) <= LONGEST_NOTHING
-                        && NOTHING.contains(in.cell(column).toLowerCase(java.util.Locale.ROOT));
+                        && NOTHING.contains(in.cell(column).toLowerCase(Locale.ROOT));
         if (nothing) {
             return;
         }
@@ -224,7 +226,7 @@ final class LogRows {
         }
         String kind = "cells in \"" + about.header() + "\" that are no numbers";
         if (!findings.onlyCounted(kind, in.line())) {
-            String mark = dialect.habit() == hotside.unit.DecimalHabit.COMMA ? "12,5" : "12.5";
+            String mark = dialect.habit() == DecimalHabit.COMMA ? "12,5" : "12.5";
             report(
                     kind,
                     in,

@@ -33,7 +33,7 @@ public record PowerCorrection(String standard, double factor, List<String> cauti
         return STANDARDS.stream().map(Relation::id).toList();
     }
 
-    public static Optional<Relation> standard(String id) {
+    public static Optional<Relation> byId(String id) {
         return STANDARDS.stream().filter(r -> r.id().equals(id)).findFirst();
     }
 

@@ -17,13 +17,15 @@ public record Worth(double value, double uncertainty, String origin, List<String
     /** Standard uncertainty of a worth that came without one: a judgement, no source. */
     public static final double SHARE_IN_DOUBT = 0.10;
 
+    private static final String TENTH = ", its uncertainty taken as a tenth";
+
     public Worth {
         conditions = List.copyOf(conditions);
     }
 
     /** A worth that somebody states, known to a tenth. */
     public static Worth stated(double value) {
-        return stated(value, SHARE_IN_DOUBT * Math.abs(value));
+        return new Worth(value, SHARE_IN_DOUBT * Math.abs(value), "as stated" + TENTH, List.of());
     }
 
     public static Worth stated(double value, double uncertainty) {
@@ -42,7 +44,7 @@ public record Worth(double value, double uncertainty, String origin, List<String
         return new Worth(
                 value,
                 SHARE_IN_DOUBT * value,
-                "by the trade's rule, power without boost over ambient pressure",
+                "by the trade's rule, power without boost over ambient pressure" + TENTH,
                 rule.assumptions());
     }
 

@@ -297,7 +297,7 @@ class ComparisonTest {
     void correctsPowerAndSaysWhatIsWrongWithIt() {
         PowerCorrection correction =
                 PowerCorrection.of(
-                        PowerCorrection.standard("sae-j1349").orElseThrow(), 95e3, 303.15, 0);
+                        PowerCorrection.byId("sae-j1349").orElseThrow(), 95e3, 303.15, 0);
         assertEquals(1.0600, correction.factor(), 0.5e-4);
         assertTrue(
                 correction.cautions().stream()

@@ -1,14 +1,27 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.runlog;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.unit.DecimalHabit;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.SequenceInputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Enumeration;
+import java.util.Iterator;
 import java.util.List;
+import java.util.stream.IntStream;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -349,5 +362,104 @@ class LogReaderTest {
         assertEquals(
                 "invented.csv:3:6: \"1␀6\" in column \"Power [kW]\" is no number; it is a gap",
                 reading.findings().get(1).oneLine());
+    }
+
+    @Test
+    void stopsWhereALogHoldsMoreThanMayBe() throws IOException {
+        String text = "rpm,Power [kW]\n3000,150\n3600,160\n4200,170\n";
+        LogReading reading =
+                new LogReader(ReadOptions.PLAIN, 4)
+                        .read("invented.csv", new ByteArrayInputStream(text.getBytes(UTF_8)));
+        assertEquals(
+                "invented.csv:4:1: reading stopped here: a log may hold 4 readings",
+                reading.findings().get(0).oneLine());
+        assertEquals(2, reading.log().orElseThrow().rows());
+    }
+
+    /** The rows are made while they are read: nothing holds the text. */
+    @Test
+    void streamsALongLog() throws IOException {
+        int rows = 200_000;
+        InputStream head = new ByteArrayInputStream("rpm,Power [kW]\n".getBytes(UTF_8));
+        Iterator<InputStream> lines =
+                IntStream.range(0, rows)
+                        .mapToObj(i -> (3000 + (i % 1000)) + ",1.5\n")
+                        .<InputStream>map(l -> new ByteArrayInputStream(l.getBytes(UTF_8)))
+                        .iterator();
+        Enumeration<InputStream> all =
+                new Enumeration<>() {
+                    private boolean begun;
+
+                    @Override
+                    public boolean hasMoreElements() {
+                        return !begun || lines.hasNext();
+                    }
+
+                    @Override
+                    public InputStream nextElement() {
+                        InputStream next = begun ? lines.next() : head;
+                        begun = true;
+                        return next;
+                    }
+                };
+        LogReading reading =
+                new LogReader(ReadOptions.PLAIN).read("long.csv", new SequenceInputStream(all));
+        assertEquals(List.of(), reading.findings());
+        RunLog log = reading.log().orElseThrow();
+        assertEquals(rows, log.rows());
+        assertEquals(rows / 1000, log.pulls().size());
+        assertEquals(1500, log.pulls().get(99).values(Channel.POWER)[999], 1e-9);
+    }
+
+    @Property(tries = 500, seed = "20261125")
+    void endsOnAnyText(@ForAll("nearlyLogs") String text) {
+        LogReading reading = Logs.read(text);
+        assertTrue(reading.log().isPresent() || !reading.findings().isEmpty());
+        reading.log().ifPresent(LogReaderTest::pullsAreInside);
+    }
+
+    private static void pullsAreInside(RunLog log) {
+        for (Pull pull : log.pulls()) {
+            assertTrue(0 <= pull.from() && pull.from() <= pull.to() && pull.to() <= log.rows());
+        }
+    }
+
+    @Provide
+    Arbitrary<String> nearlyLogs() {
+        Arbitrary<String> pieces =
+                Arbitraries.of(
+                        "rpm",
+                        "Power [kW]",
+                        "run",
+                        "Boost (psi)",
+                        "3000",
+                        "4500,5",
+                        "1e9",
+                        "-7",
+                        ",",
+                        ",",
+                        ";",
+                        "\t",
+                        "\n",
+                        "\n",
+                        "\r\n",
+                        "\"",
+                        "\0",
+                        "[",
+                        ")",
+                        " ",
+                        "°C",
+                        "\uFEFF",
+                        "\uD800",
+                        "NaN",
+                        "=",
+                        "kW");
+        return pieces.list().ofMaxSize(60).map(list -> String.join("", list));
+    }
+
+    @Property(tries = 200, seed = "20261125")
+    void endsOnAnyBytes(@ForAll byte[] bytes) {
+        LogReading reading = Logs.read(bytes, ReadOptions.PLAIN);
+        assertTrue(reading.log().isPresent() || !reading.findings().isEmpty());
     }
 }
