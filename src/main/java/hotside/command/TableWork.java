@@ -148,9 +148,9 @@ final class TableWork {
                                 : value(slot, row.get(columns[i]));
             }
             double[] outputs = relation.solveRow(inputs);
-            StringBuilder text = new StringBuilder(96);
-            for (String cell : row) {
-                text.append(quoted(cell)).append(',');
+            StringBuilder text = new StringBuilder(160);
+            for (int i = 0; i < row.size(); i++) {
+                text.append(quoted(row.get(i))).append(',');
             }
             for (int i = 0; i < outputs.length; i++) {
                 text.append(i == 0 ? "" : ",").append(outputs[i]);
