@@ -96,6 +96,6 @@ class SlotTest {
         Slot mean = Slot.number("mean", "m", Quantity.AS_MEASURED, "mean").usual(0, 9, "Why.");
         Slot power = mean.measuring(Quantity.POWER);
         assertEquals(Quantity.POWER, power.quantity());
-        assertEquals(9, power.usualMax());
+        assertEquals(9_000, power.usualMax(), "nine kilowatt, as readings in kW are meant");
     }
 }
