@@ -49,13 +49,16 @@ final class CheckContentCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         findings.forEach(finding -> out.println(brief ? finding.oneLine() : finding.text() + "\n"));
         out.println(
-                files.size()
-                        + " files, "
-                        + check.read()
+                counted(files.size(), "file")
+                        + ", "
+                        + check.sound()
                         + " sound, "
-                        + findings.size()
-                        + " findings");
+                        + counted(findings.size(), "finding"));
         return findings.isEmpty() ? CommandLineDoor.FINE : CommandLineDoor.FINDINGS;
+    }
+
+    private static String counted(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
     }
 
     private List<ContentFolder> folders() {

@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.command;
 
+import hotside.problem.NoVariantException;
 import hotside.relation.RelationException;
+import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.function.ToIntFunction;
 import picocli.CommandLine;
@@ -41,14 +45,26 @@ public final class CommandLineDoor implements Runnable {
      */
     public static int run(
             String[] args, PrintWriter out, PrintWriter err, ToIntFunction<Path> tour) {
+        return run(args, System.in, out, err, tour);
+    }
+
+    /** As above, with something else in place of standard input. */
+    static int run(
+            String[] args,
+            InputStream in,
+            PrintWriter out,
+            PrintWriter err,
+            ToIntFunction<Path> tour) {
         CommandLine line = new CommandLine(new CommandLineDoor());
         line.addSubcommand(new RelationsCommand());
-        line.addSubcommand(new WorkCommand());
+        line.addSubcommand(new WorkCommand(in));
         line.addSubcommand(new VariantCommand());
         line.addSubcommand(new AnswerCommand());
-        line.addSubcommand(new DrillCommand());
+        line.addSubcommand(new DrillCommand(in));
         line.addSubcommand(new LessonCommand());
         line.addSubcommand(new CheckContentCommand());
+        line.addSubcommand(new PullCommand());
+        line.addSubcommand(new CompareCommand());
         line.addSubcommand(new TourCommand(tour));
         line.setOut(out);
         line.setErr(err);
@@ -69,6 +85,14 @@ public final class CommandLineDoor implements Runnable {
         if (e instanceof UsageException || e instanceof RelationException) {
             err.println(e.getMessage());
             return USAGE;
+        }
+        if (e instanceof IOException || e instanceof UncheckedIOException) {
+            err.println("That cannot be read: " + e.getMessage());
+            return USAGE;
+        }
+        if (e instanceof NoVariantException) {
+            err.println(e.getMessage());
+            return FINDINGS;
         }
         err.println("Hotside stumbled: " + e);
         e.printStackTrace(err);

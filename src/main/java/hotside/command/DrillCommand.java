@@ -12,13 +12,16 @@ import hotside.problem.Verdict;
 import hotside.unit.DecimalHabit;
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -50,11 +53,14 @@ final class DrillCommand implements Callable<Integer> {
     @Spec private CommandSpec spec;
 
     private final Maths maths = new Maths();
-    private final BufferedReader in =
-            new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+    private final BufferedReader in;
     private PrintWriter out;
     private int right;
     private int tried;
+
+    DrillCommand(InputStream in) {
+        this.in = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+    }
 
     @Override
     public Integer call() throws IOException {
@@ -70,6 +76,9 @@ final class DrillCommand implements Callable<Integer> {
 
     private List<Template> chosen() {
         ProblemBank bank = ProblemBank.shipped();
+        if (bank.all().isEmpty()) {
+            throw new UsageException("There are no problems to practise.");
+        }
         List<Template> chosen =
                 what == null
                         ? bank.all()
@@ -77,10 +86,9 @@ final class DrillCommand implements Callable<Integer> {
                                 .filter(t -> t.id().equals(what) || t.skill().equals(what))
                                 .toList();
         if (chosen.isEmpty()) {
-            List<String> known = new ArrayList<>();
+            Set<String> known = new LinkedHashSet<>();
             bank.all().forEach(t -> known.addAll(List.of(t.id(), t.skill())));
-            throw Lookups.unknown(
-                    "skill or problem", what == null ? "" : what, known, "variant --list");
+            throw Lookups.unknown("skill or problem", what, List.copyOf(known), "variant --list");
         }
         return chosen;
     }

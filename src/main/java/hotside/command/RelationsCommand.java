@@ -55,7 +55,13 @@ final class RelationsCommand implements Callable<Integer> {
                 + optional
                 + ": "
                 + slot.meaning()
-                + (slot.choices().isEmpty() ? "" : " (" + String.join(", ", slot.choices()) + ")");
+                + (slot.choices().isEmpty() ? "" : " (" + String.join(", ", slot.choices()) + ")")
+                + range(slot);
+    }
+
+    private static String range(Slot slot) {
+        boolean bounded = slot.min() > -Double.MAX_VALUE || slot.max() < Double.MAX_VALUE;
+        return bounded ? "; " + slot.rangeText() : "";
     }
 
     private static Map<String, Object> object(Relation relation) {

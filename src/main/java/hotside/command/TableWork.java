@@ -6,6 +6,7 @@ import hotside.relation.RelationException;
 import hotside.relation.Slot;
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.io.Reader;
@@ -27,11 +28,18 @@ import org.apache.commons.csv.CSVRecord;
  * the rest goes on.
  */
 final class TableWork {
+    private static final char BYTE_ORDER_MARK = 0xFEFF;
+
     private final Relation relation;
+    private final InputStream standardInput;
     private int bad;
 
-    TableWork(Relation relation) {
+    /**
+     * @param standardInput what {@code -} stands for
+     */
+    TableWork(Relation relation, InputStream standardInput) {
         this.relation = relation;
+        this.standardInput = standardInput;
     }
 
     /**
@@ -43,6 +51,8 @@ final class TableWork {
             return run(reader, out, err);
         } catch (NoSuchFileException e) {
             throw new UsageException("There is no file " + source + ".");
+        } catch (IOException e) {
+            throw new UsageException(source + " cannot be read: " + e.getMessage() + ".");
         }
     }
 
@@ -51,6 +61,8 @@ final class TableWork {
                 CSVFormat.RFC4180
                         .builder()
                         .setHeader()
+                        .setAllowMissingColumnNames(true)
+                        .setIgnoreEmptyLines(true)
                         .setIgnoreSurroundingSpaces(true)
                         .setTrim(true)
                         .get();
@@ -59,7 +71,7 @@ final class TableWork {
             int[] columns = columns(header);
             write(out, header, relation.outputs().stream().map(Slot::name).toList());
             for (CSVRecord row : parser) {
-                work(row, columns, out, err, parser.getCurrentLineNumber());
+                work(row, header.size(), columns, out, err, parser.getCurrentLineNumber());
             }
         } catch (UncheckedIOException e) {
             err.println("The table cannot be read further: " + e.getCause().getMessage());
@@ -68,16 +80,24 @@ final class TableWork {
         return bad == 0 ? CommandLineDoor.FINE : CommandLineDoor.FINDINGS;
     }
 
-    private static Reader open(String source) throws IOException {
-        return source.equals("-")
-                ? new BufferedReader(
-                        new InputStreamReader(System.in, StandardCharsets.UTF_8), 1 << 16)
-                : Files.newBufferedReader(Path.of(source), StandardCharsets.UTF_8);
+    /** Bytes that are no UTF-8 become a sign that is no number: the row is bad, not the table. */
+    private Reader open(String source) throws IOException {
+        InputStream in = source.equals("-") ? standardInput : Files.newInputStream(Path.of(source));
+        BufferedReader reader =
+                new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8), 1 << 16);
+        reader.mark(1);
+        if (reader.read() != BYTE_ORDER_MARK) {
+            reader.reset();
+        }
+        return reader;
     }
 
     /** The column of each input; −1 for an optional one that the table leaves out. */
     private int[] columns(List<String> header) {
         for (String name : header) {
+            if (header.indexOf(name) != header.lastIndexOf(name)) {
+                throw new UsageException("The table has two columns \"" + name + "\".");
+            }
             if (!relation.isInput(name)) {
                 throw new UsageException(
                         "The table's column \""
@@ -107,8 +127,18 @@ final class TableWork {
                 .toArray();
     }
 
-    private void work(CSVRecord row, int[] columns, PrintWriter out, PrintWriter err, long line) {
+    private void work(
+            CSVRecord row,
+            int width,
+            int[] columns,
+            PrintWriter out,
+            PrintWriter err,
+            long lastLine) {
         try {
+            if (row.size() != width) {
+                throw new IllegalArgumentException(
+                        row.size() + " cells, but the table has " + width + " columns");
+            }
             Object[] inputs = new Object[columns.length];
             for (int i = 0; i < columns.length; i++) {
                 Slot slot = relation.inputs().get(i);
@@ -126,24 +156,23 @@ final class TableWork {
                 text.append(i == 0 ? "" : ",").append(outputs[i]);
             }
             out.print(text.append("\r\n"));
-        } catch (RelationException | IllegalArgumentException | ArrayIndexOutOfBoundsException e) {
+        } catch (RelationException | IllegalArgumentException e) {
             bad++;
-            err.println("line " + line + ": " + reason(row, e));
+            err.println("line " + (lastLine - lineEnds(row)) + ": " + e.getMessage());
         }
     }
 
-    private static String reason(CSVRecord row, RuntimeException e) {
-        return e instanceof ArrayIndexOutOfBoundsException
-                ? "only " + row.size() + " cells"
-                : e.getMessage();
+    /** How many lines a row takes beyond its first, where quoted cells hold line ends. */
+    private static long lineEnds(CSVRecord row) {
+        return row.stream().flatMapToInt(String::chars).filter(c -> c == '\n').count();
     }
 
     private static Object value(Slot slot, String cell) {
+        if (cell.isEmpty() && slot.fallback().isPresent()) {
+            return slot.fallback().get();
+        }
         return switch (slot.kind()) {
-            case NUMBER ->
-                    cell.isEmpty() && slot.fallback().isPresent()
-                            ? slot.fallback().get()
-                            : number(slot, cell);
+            case NUMBER -> number(slot, cell);
             case NUMBERS -> {
                 List<Double> readings = new ArrayList<>();
                 Arrays.stream(cell.split("[;\\s]+"))
@@ -156,20 +185,37 @@ final class TableWork {
 
     private static Double number(Slot slot, String cell) {
         try {
-            return Double.valueOf(cell);
+            return Double.valueOf(plain(cell));
         } catch (NumberFormatException e) {
+            String unit = slot.quantity().siScale().label();
             throw new IllegalArgumentException(
                     slot.name()
                             + " = \""
                             + cell
-                            + "\" is not a number in "
-                            + slot.quantity().siScale().label(),
+                            + "\" is not a number"
+                            + (unit.isEmpty() ? "" : " in " + unit),
                     e);
         }
     }
 
+    /** Java takes 1d, 1f and 0x1p3 for numbers, a table does not. */
+    private static String plain(String cell) {
+        boolean letters =
+                !cell.isEmpty() && Character.isLetter(cell.charAt(cell.length() - 1))
+                        || cell.indexOf('x') >= 0
+                        || cell.indexOf('X') >= 0;
+        if (letters) {
+            throw new NumberFormatException(cell);
+        }
+        return cell;
+    }
+
     private static String quoted(String cell) {
-        boolean needs = cell.indexOf(',') >= 0 || cell.indexOf('"') >= 0 || cell.indexOf('\n') >= 0;
+        boolean needs =
+                cell.indexOf(',') >= 0
+                        || cell.indexOf('"') >= 0
+                        || cell.indexOf('\n') >= 0
+                        || cell.indexOf('\r') >= 0;
         return needs ? "\"" + cell.replace("\"", "\"\"") + "\"" : cell;
     }
 

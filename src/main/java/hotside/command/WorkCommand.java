@@ -18,11 +18,15 @@ import hotside.unit.Typed;
 import hotside.unit.UnitSystem;
 import hotside.unit.Units;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -38,6 +42,9 @@ import picocli.CommandLine.Spec;
         },
         mixinStandardHelpOptions = true)
 final class WorkCommand implements Callable<Integer> {
+    private static final Pattern UNIT_AT_END =
+            Pattern.compile(".*[0-9]\\s*([^0-9\\s;,.][^;]{0,40})", Pattern.DOTALL);
+
     @Parameters(
             index = "0",
             paramLabel = "RELATION",
@@ -76,6 +83,12 @@ final class WorkCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec;
 
+    private final InputStream in;
+
+    WorkCommand(InputStream in) {
+        this.in = in;
+    }
+
     @Override
     public Integer call() throws IOException {
         Relation relation = Lookups.relation(id);
@@ -85,11 +98,16 @@ final class WorkCommand implements Callable<Integer> {
                 throw new UsageException(
                         "--csv takes its values from the table; leave out slot=value, --solve-for and --json.");
             }
-            return new TableWork(relation).run(csv, out, spec.commandLine().getErr());
+            return new TableWork(relation, in).run(csv, out, spec.commandLine().getErr());
         }
         double ambient =
                 number("--ambient", ambientText, Quantity.PRESSURE, Units.STANDARD_ATMOSPHERE);
-        Values given = read(relation, ambient);
+        if (ambient < 0) {
+            throw new UsageException("--ambient: the air around has no pressure below zero.");
+        }
+        Map<String, String> texts = texts();
+        relation = measuring(relation, texts);
+        Values given = read(relation, texts, ambient);
         Worked worked = relation.work(solveFor == null ? given : turnedRound(relation, given));
         if (json) {
             out.println(Json.text(object(worked)));
@@ -107,46 +125,80 @@ final class WorkCommand implements Callable<Integer> {
                     "--solve-for needs exactly one output of "
                             + relation.id()
                             + " to be given: one of "
-                            + String.join(
-                                    ", ", relation.outputs().stream().map(Slot::name).toList())
+                            + String.join(", ", names(relation.outputs()))
                             + ".");
         }
+        if (!relation.isInput(solveFor)) {
+            throw Lookups.unknown("input", solveFor, names(relation.inputs()), "relations");
+        }
+        if (given.has(solveFor)) {
+            throw new UsageException(
+                    "Leave out " + solveFor + "=…: --solve-for " + solveFor + " finds it.");
+        }
         String output = outputs.get(0);
-        Values others = given.without(output).without(solveFor);
+        Values others = given.without(output);
         double found = Solver.solveFor(relation, solveFor, output, given.number(output), others);
         return others.with(solveFor, found);
     }
 
-    private Values read(Relation relation, double ambient) {
-        Map<String, Object> map = new LinkedHashMap<>();
+    private static List<String> names(List<Slot> slots) {
+        return slots.stream().map(Slot::name).toList();
+    }
+
+    /** What was typed for each slot. */
+    private Map<String, String> texts() {
+        Map<String, String> texts = new LinkedHashMap<>();
         for (String assignment : assignments) {
             int equals = assignment.indexOf('=');
             if (equals < 1) {
                 throw new UsageException("\"" + assignment + "\" is not of the form slot=value.");
             }
             String name = assignment.substring(0, equals);
-            String text = assignment.substring(equals + 1);
-            Slot slot =
-                    relation.slot(name)
-                            .filter(s -> relation.isInput(name) || solveFor != null)
-                            .orElseThrow(
-                                    () ->
-                                            Lookups.unknown(
-                                                    "slot",
-                                                    name,
-                                                    relation.inputs().stream()
-                                                            .map(Slot::name)
-                                                            .toList(),
-                                                    "relations"));
-            map.put(
-                    name,
-                    switch (slot.kind()) {
-                        case NUMBER -> number(name, text, slot.quantity(), ambient);
-                        case NUMBERS -> numbers(name, text, slot.quantity(), ambient);
-                        case CHOICE, TEXT -> text;
-                    });
+            if (texts.put(name, assignment.substring(equals + 1)) != null) {
+                throw new UsageException(name + " is given twice.");
+            }
         }
+        return texts;
+    }
+
+    /**
+     * Readings typed with a unit make the relation speak that quantity: powers have a mean power.
+     */
+    private static Relation measuring(Relation relation, Map<String, String> texts) {
+        return texts.entrySet().stream()
+                .filter(
+                        text ->
+                                relation.slot(text.getKey())
+                                        .map(s -> s.quantity() == Quantity.AS_MEASURED)
+                                        .orElse(false))
+                .map(text -> UNIT_AT_END.matcher(text.getValue()))
+                .filter(Matcher::matches)
+                .flatMap(unit -> Units.quantityOf(unit.group(1)).stream())
+                .findFirst()
+                .map(relation::measuring)
+                .orElse(relation);
+    }
+
+    private Values read(Relation relation, Map<String, String> texts, double ambient) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        texts.forEach((name, text) -> map.put(name, value(relation, name, text, ambient)));
         return Values.of(map);
+    }
+
+    private Object value(Relation relation, String name, String text, double ambient) {
+        List<String> known = new ArrayList<>(names(relation.inputs()));
+        if (solveFor != null) {
+            known.addAll(names(relation.outputs()));
+        }
+        if (!known.contains(name)) {
+            throw Lookups.unknown("slot", name, known, "relations");
+        }
+        Slot slot = relation.slot(name).orElseThrow();
+        return switch (slot.kind()) {
+            case NUMBER -> number(name, text, slot.quantity(), ambient);
+            case NUMBERS -> numbers(name, text, slot.quantity(), ambient);
+            case CHOICE, TEXT -> text;
+        };
     }
 
     private static double number(String name, String text, Quantity quantity, double ambient) {

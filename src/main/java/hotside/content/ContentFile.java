@@ -34,9 +34,9 @@ public record ContentFile(
         return new Place(bodyLine + line - 1, column);
     }
 
-    /** The file's name without folders and without {@code .md}. */
+    /** The file's name without folders and without {@code .md} or {@code .yaml}. */
     public String name() {
-        return last(path).replaceFirst("\\.md$", "");
+        return last(path).replaceFirst("\\.(md|yaml)$", "");
     }
 
     /** The name of the folder that the file lies in; empty if its path names none. */

@@ -44,6 +44,11 @@ public record ContentFolder(String path, List<ContentFile> files, List<Finding> 
         return read(folder.toString().replace('\\', '/'), folder, LIMITS);
     }
 
+    /** As {@link #read(Path)}, for {@code .yaml} files, which hold data and no text. */
+    public static ContentFolder readData(Path folder) {
+        return read(folder.toString().replace('\\', '/'), folder, FileForm.DATA, LIMITS);
+    }
+
     /**
      * Reads a folder of the class path, in a jar or unpacked.
      *
@@ -53,34 +58,47 @@ public record ContentFolder(String path, List<ContentFile> files, List<Finding> 
         return ofResources(resource, ContentFolder.class.getClassLoader());
     }
 
+    /** As {@link #ofResources(String)}, for {@code .yaml} files, which hold data and no text. */
+    public static ContentFolder dataOfResources(String resource) {
+        return ofResources(resource, ContentFolder.class.getClassLoader(), FileForm.DATA);
+    }
+
     static ContentFolder ofResources(String resource, ClassLoader loader) {
+        return ofResources(resource, loader, FileForm.TEXT);
+    }
+
+    private static ContentFolder ofResources(String resource, ClassLoader loader, FileForm form) {
         URL url = loader.getResource(resource);
         if (url == null) {
-            return unread(resource, "the program has no such folder inside");
+            return unread(resource, form, "the program has no such folder inside");
         }
         try {
             return url.openConnection() instanceof JarURLConnection jar
-                    ? ofJar(resource, jar)
-                    : read(resource, Path.of(url.toURI()), LIMITS);
+                    ? ofJar(resource, jar, form)
+                    : read(resource, Path.of(url.toURI()), form, LIMITS);
         } catch (IOException | URISyntaxException e) {
-            return unread(resource, "cannot be read: " + e.getMessage());
+            return unread(resource, form, "cannot be read: " + e.getMessage());
         }
     }
 
     /** A file system of its own for the jar, so that nobody else can close it meanwhile. */
-    private static ContentFolder ofJar(String resource, JarURLConnection jar)
+    private static ContentFolder ofJar(String resource, JarURLConnection jar, FileForm form)
             throws IOException, URISyntaxException {
         Path file = Path.of(jar.getJarFileURL().toURI());
         try (FileSystem inside = FileSystems.newFileSystem(file)) {
-            return read(resource, inside.getPath(resource), LIMITS);
+            return read(resource, inside.getPath(resource), form, LIMITS);
         }
     }
 
     static ContentFolder read(String shown, Path folder, Limits limits) {
+        return read(shown, folder, FileForm.TEXT, limits);
+    }
+
+    private static ContentFolder read(String shown, Path folder, FileForm form, Limits limits) {
         if (!Files.isDirectory(folder)) {
-            return unread(shown, "there is no such folder");
+            return unread(shown, form, "there is no such folder");
         }
-        FolderWalk walk = FolderWalk.of(shown, folder, limits.files());
+        FolderWalk walk = FolderWalk.of(shown, folder, form.suffix(), limits.files());
         List<Finding> findings = new ArrayList<>(walk.findings());
         List<ContentFile> files = new ArrayList<>();
         long bytes = 0;
@@ -95,15 +113,18 @@ public record ContentFolder(String path, List<ContentFile> files, List<Finding> 
                                 "split the folder"));
                 break;
             }
-            files.add(ContentReader.read(found.shown(), found.file()));
+            files.add(ContentReader.read(found.shown(), found.file(), form));
         }
         return new ContentFolder(shown, files, findings);
     }
 
-    private static ContentFolder unread(String shown, String what) {
+    private static ContentFolder unread(String shown, FileForm form, String what) {
         Finding finding =
                 Finding.about(
-                        shown, what, "a folder with .md files", "check the path and its spelling");
+                        shown,
+                        what,
+                        "a folder with " + form.suffix() + " files",
+                        "check the path and its spelling");
         return new ContentFolder(shown, List.of(), List.of(finding));
     }
 

@@ -31,13 +31,24 @@ public final class ContentReader {
      * @param file where it is; only a regular file is opened
      */
     public static ContentFile read(String path, Path file) {
+        return read(path, file, FileForm.TEXT);
+    }
+
+    /** Reads a {@code .yaml} file: all of it is front matter, without the two lines around. */
+    public static ContentFile readData(Path file) {
+        return read(file.toString().replace('\\', '/'), file, FileForm.DATA);
+    }
+
+    static ContentFile read(String path, Path file, FileForm form) {
         try {
             if (Files.exists(file) && !Files.isRegularFile(file)) {
                 return unread(path, "not a file", "a text file", "give the path of a file");
             }
             try (InputStream in = Files.newInputStream(file)) {
                 byte[] bytes = in.readNBytes(LARGEST_FILE + 1);
-                return bytes.length > LARGEST_FILE ? tooLarge(path) : decoded(path, bytes);
+                return bytes.length > LARGEST_FILE
+                        ? tooLarge(path)
+                        : form.split(path, SafeText.of(bytes));
             }
         } catch (NoSuchFileException e) {
             return unread(path, "there is no such file", "a text file", "check the path");
@@ -61,8 +72,15 @@ public final class ContentReader {
                 : FrontMatter.split(path, SafeText.of(text));
     }
 
-    private static ContentFile decoded(String path, byte[] bytes) {
-        return FrontMatter.split(path, SafeText.of(bytes));
+    /**
+     * Reads a text that is all front matter.
+     *
+     * @param path as shown in findings
+     */
+    public static ContentFile readData(String path, String text) {
+        return text.length() > LARGEST_FILE
+                ? tooLarge(path)
+                : FrontMatter.all(path, SafeText.of(text));
     }
 
     private static ContentFile tooLarge(String path) {

@@ -15,7 +15,7 @@ public record Excerpt(String text, int caret) {
     private static final int WIDEST = 100;
 
     /** The part of the line round the column (from 1, in code points). */
-    static Excerpt of(String line, int column) {
+    public static Excerpt of(String line, int column) {
         int length = line.codePointCount(0, line.length());
         int at = Math.min(column - 1, length);
         if (length <= WIDEST) {

@@ -14,7 +14,6 @@ import java.util.List;
 /** Looks for content files below a folder without being led out of it or astray by its size. */
 final class FolderWalk extends SimpleFileVisitor<Path> {
     private static final int MOST_ENTRIES = 50_000;
-    private static final String SUFFIX = ".md";
 
     /**
      * A file to read.
@@ -28,19 +27,22 @@ final class FolderWalk extends SimpleFileVisitor<Path> {
     private final Path folder;
     private final List<Found> files = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
+    private final String suffix;
     private final int mostFiles;
     private int entries;
 
-    private FolderWalk(String shown, Path folder, int mostFiles) {
+    private FolderWalk(String shown, Path folder, String suffix, int mostFiles) {
         this.shown = shown;
         this.folder = folder;
+        this.suffix = suffix;
         this.mostFiles = mostFiles;
     }
 
-    static FolderWalk of(String shown, Path folder, int mostFiles) {
-        FolderWalk walk = new FolderWalk(shown, folder, mostFiles);
+    /** Files whose names end so. */
+    static FolderWalk of(String shown, Path folder, String suffix, int mostFiles) {
+        FolderWalk walk = new FolderWalk(shown, folder, suffix, mostFiles);
         try {
-            walk = new FolderWalk(shown, folder.toRealPath(), mostFiles);
+            walk = new FolderWalk(shown, folder.toRealPath(), suffix, mostFiles);
             Files.walkFileTree(walk.folder, walk);
         } catch (IOException e) {
             walk.problem(folder, "cannot be read: " + e.getMessage(), "check its permissions");
@@ -131,8 +133,8 @@ final class FolderWalk extends SimpleFileVisitor<Path> {
         return shown + "/" + folder.relativize(file).toString().replace('\\', '/');
     }
 
-    private static boolean isContent(Path file) {
-        return name(file).endsWith(SUFFIX) && !name(file).equalsIgnoreCase("README.md");
+    private boolean isContent(Path file) {
+        return name(file).endsWith(suffix) && !name(file).equalsIgnoreCase("README.md");
     }
 
     private static String name(Path file) {

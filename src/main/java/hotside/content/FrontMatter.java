@@ -46,6 +46,21 @@ final class FrontMatter {
                 findings);
     }
 
+    /** A file that holds nothing else. */
+    static ContentFile all(String path, SafeText safe) {
+        Findings findings = new Findings(path, safe.text());
+        safe.report(findings);
+        Optional<MapNode> front = YamlTree.read(safe.text(), 0, findings);
+        return new ContentFile(
+                path,
+                safe.text(),
+                front.orElse(MapNode.empty(Place.START)),
+                front.isPresent(),
+                "",
+                findings.lines().count(),
+                findings);
+    }
+
     /** A file whose front matter is missing: all of it is body. */
     static ContentFile none(String path, String text, Findings findings) {
         return new ContentFile(path, text, MapNode.empty(Place.START), false, text, 1, findings);

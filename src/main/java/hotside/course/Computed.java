@@ -9,6 +9,7 @@ import hotside.relation.Slot;
 import hotside.relation.SlotScale;
 import hotside.unit.DecimalHabit;
 import hotside.unit.Quantity;
+import hotside.unit.Reference;
 import hotside.unit.Scale;
 import hotside.unit.Shown;
 import hotside.unit.UnitSystem;
@@ -38,7 +39,7 @@ public final class Computed {
                             + PLACE
                             + ")(?:\\s+(?<op>[-/])\\s+(?<b>"
                             + PLACE
-                            + "))?)(?:\\s+in (?<unit>[^,]+?))?(?:,\\s*(?<digits>\\d+) digits?)?");
+                            + "))?)(?:\\s+in (?<unit>[^,]+?))?(?:,\\s*(?<digits>\\d{1,2}) digits?)?");
 
     private final Lesson lesson;
     private final UnitSystem system;
@@ -46,6 +47,8 @@ public final class Computed {
     private final double ambient;
 
     private record Value(double si, Quantity quantity, Scale scale) {}
+
+    private record Scaled(Quantity quantity, Scale scale) {}
 
     /** Works the lesson's relations. */
     public Computed(Lesson lesson, UnitSystem system) {
@@ -75,13 +78,16 @@ public final class Computed {
             return Optional.empty();
         }
         if (form.group("a") != null && run.values().get(form.group("a")) instanceof List<?> row) {
-            return Optional.of(row(form.group("a"), row));
+            return form.group("op") != null || form.group("unit") != null
+                    ? Optional.empty()
+                    : scaled(form.group("a")).map(scaled -> row(scaled, row));
         }
         int digits =
                 form.group("digits") == null
                         ? DIGITS
                         : Math.max(1, Math.min(9, Integer.parseInt(form.group("digits"))));
         return value(form)
+                .filter(v -> Double.isFinite(v.si()))
                 .flatMap(
                         v ->
                                 form.group("unit") == null
@@ -103,21 +109,15 @@ public final class Computed {
     /**
      * A row of readings as its author wrote it, or converted to the other shop with one digit more.
      */
-    private String row(String name, List<?> readings) {
-        Given given =
-                lesson.named().stream()
-                        .filter(g -> g.name().equals(name))
-                        .findFirst()
-                        .orElseThrow();
-        Scale scale = scaleOf(given);
-        String label = scale.label();
+    private String row(Scaled scaled, List<?> readings) {
+        String label = scaled.scale().label();
         return readings.stream()
                         .map(
                                 r ->
                                         Shown.of(
                                                         (Double) r,
-                                                        given.quantity(),
-                                                        scale,
+                                                        scaled.quantity(),
+                                                        scaled.scale(),
                                                         ambient,
                                                         ROW_DIGITS,
                                                         DecimalHabit.POINT)
@@ -128,55 +128,76 @@ public final class Computed {
 
     private Optional<Value> value(Matcher form) {
         if (form.group("change") != null) {
-            return both(form.group("from"), form.group("to"))
+            return alike(form.group("from"), form.group("to"))
                     .map(
                             ab ->
-                                    new Value(
-                                            (ab[1].si() - ab[0].si()) / ab[0].si(),
-                                            Quantity.PERCENTAGE,
-                                            shown(Quantity.PERCENTAGE)));
+                                    pure(
+                                            (ab.b().si() - ab.a().si()) / ab.a().si(),
+                                            Quantity.PERCENTAGE));
         }
         if (form.group("op") == null) {
             return at(form.group("a"));
         }
-        return both(form.group("a"), form.group("b"))
+        return alike(form.group("a"), form.group("b"))
                 .map(
                         ab ->
                                 form.group("op").equals("/")
-                                        ? new Value(
-                                                ab[0].si() / ab[1].si(),
-                                                Quantity.RATIO,
-                                                shown(Quantity.RATIO))
-                                        : difference(ab[0], ab[1]));
+                                        ? pure(ab.a().si() / ab.b().si(), Quantity.RATIO)
+                                        : difference(ab.a(), ab.b()));
     }
 
+    private Value pure(double value, Quantity quantity) {
+        return new Value(value, quantity, shown(quantity));
+    }
+
+    private record Pair(Value a, Value b) {
+        /**
+         * True if one may be set against the other; a gauge pressure and an absolute one may not.
+         */
+        boolean isAlike() {
+            Quantity one = a.quantity();
+            Quantity other = b.quantity();
+            boolean twoZeros =
+                    one.naturalReference() != Reference.NONE
+                            && other.naturalReference() != Reference.NONE
+                            && one != other;
+            return one.dimension() == other.dimension() && !twoZeros;
+        }
+    }
+
+    /** Both values, if they measure the same kind of thing. */
+    private Optional<Pair> alike(String a, String b) {
+        return at(a).flatMap(x -> at(b).map(y -> new Pair(x, y))).filter(Pair::isAlike);
+    }
+
+    /** Two of a kind that has a zero differ by one that has none. */
     private Value difference(Value a, Value b) {
         Quantity quantity =
-                switch (a.quantity()) {
-                    case PRESSURE, GAUGE_PRESSURE -> Quantity.PRESSURE_DIFFERENCE;
-                    case TEMPERATURE -> Quantity.TEMPERATURE_DIFFERENCE;
-                    default -> a.quantity();
-                };
+                a.quantity() != b.quantity()
+                        ? a.quantity()
+                        : switch (a.quantity()) {
+                            case PRESSURE, GAUGE_PRESSURE -> Quantity.PRESSURE_DIFFERENCE;
+                            case TEMPERATURE -> Quantity.TEMPERATURE_DIFFERENCE;
+                            default -> a.quantity();
+                        };
         Scale scale = quantity == a.quantity() ? a.scale() : shown(quantity);
         return new Value(a.si() - b.si(), quantity, scale);
     }
 
-    private Optional<Value[]> both(String a, String b) {
-        return at(a).flatMap(x -> at(b).map(y -> new Value[] {x, y}));
+    private Optional<Value> at(String place) {
+        return run.values().get(place) instanceof Double number
+                ? scaled(place).map(s -> new Value(number, s.quantity(), s.scale()))
+                : Optional.empty();
     }
 
-    private Optional<Value> at(String place) {
-        if (!(run.values().get(place) instanceof Double number)) {
-            return Optional.empty();
-        }
+    private Optional<Scaled> scaled(String place) {
         Optional<Given> named =
                 lesson.named().stream().filter(g -> g.name().equals(place)).findFirst();
-        if (named.isPresent()) {
-            return Optional.of(new Value(number, named.get().quantity(), scaleOf(named.get())));
-        }
-        return lesson.chain()
-                .slotAt(place)
-                .map(slot -> new Value(number, slot.quantity(), SlotScale.of(slot, system)));
+        return named.isPresent()
+                ? named.map(given -> new Scaled(given.quantity(), scaleOf(given)))
+                : lesson.chain()
+                        .slotAt(place)
+                        .map(slot -> new Scaled(slot.quantity(), SlotScale.of(slot, system)));
     }
 
     /**

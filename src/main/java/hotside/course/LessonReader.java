@@ -6,9 +6,11 @@ import hotside.content.Fields;
 import hotside.content.Findings;
 import hotside.content.MapNode;
 import hotside.content.Place;
+import hotside.content.ScalarNode;
 import hotside.problem.ChainReader;
 import hotside.problem.Given;
 import hotside.problem.GivenReader;
+import hotside.problem.TemplateReader;
 import hotside.problem.Variants;
 import hotside.relation.Chain;
 import hotside.relation.RelationException;
@@ -25,10 +27,11 @@ import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.CustomNode;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.Node;
-import org.commonmark.node.SourceSpan;
 
 /** Reads a lesson file into a lesson, or into findings that say what is wrong with it. */
 public final class LessonReader {
+    private static final int MOST_VALUES = 200;
+
     private final ContentFile file;
     private final Findings findings;
 
@@ -49,8 +52,8 @@ public final class LessonReader {
         Fields fields = file.fields();
         String title = fields.text("title");
         String strand = fields.text("strand");
-        List<String> skills = fields.words("skills");
-        List<String> needs = fields.optionalWords("needs");
+        List<String> skills = skills(fields.scalars("skills"));
+        List<String> needs = skills(fields.optionalScalars("needs"));
         int minutes = fields.whole("minutes", 1, 120);
         List<String> sources = fields.words("sources");
         List<String> cautions = fields.optionalWords("cautions");
@@ -93,6 +96,19 @@ public final class LessonReader {
         return findings.isEmpty() ? Optional.of(lesson) : Optional.empty();
     }
 
+    private List<String> skills(List<ScalarNode> words) {
+        for (ScalarNode word : words) {
+            if (!TemplateReader.isSkill(word.text().strip())) {
+                findings.add(
+                        word,
+                        "skill \"" + word.text() + "\" has the wrong form",
+                        "strand.skill in lower case",
+                        "");
+            }
+        }
+        return words.stream().map(word -> word.text().strip()).toList();
+    }
+
     /** Strand and name without their numbers: {@code 02-gate/01-lift.md} is {@code gate/lift}. */
     static String id(String path) {
         String[] parts = path.replace('\\', '/').split("/");
@@ -121,10 +137,20 @@ public final class LessonReader {
     private List<Given> named(MapNode nodes, Chain chain) {
         List<Given> named = new ArrayList<>();
         GivenReader reader = new GivenReader(findings);
+        if (nodes.entries().size() > MOST_VALUES) {
+            findings.add(
+                    nodes,
+                    nodes.entries().size() + " named values",
+                    "at most " + MOST_VALUES,
+                    "split the lesson");
+            return named;
+        }
         nodes.entries()
                 .forEach(
                         (name, entry) -> {
                             Quantity quantity = GivenReader.quantity(name, entry.value(), chain);
+                            ChainReader.refuseMixedUse(
+                                    name, entry.keyPlace(), chain, quantity, findings);
                             reader.read(name, entry.value(), quantity)
                                     .ifPresent(
                                             given -> {
@@ -214,7 +240,7 @@ public final class LessonReader {
                         if (custom instanceof ComputedValue value
                                 && computed.text(value.expression()).isEmpty()) {
                             findings.add(
-                                    place(custom),
+                                    Markup.place(file, custom),
                                     "nothing is computed by \"" + value.expression() + "\"",
                                     "a named value, use.slot, a - b, a / b or change from a to b",
                                     "");
@@ -222,16 +248,5 @@ public final class LessonReader {
                         visitChildren(custom);
                     }
                 });
-    }
-
-    private Place place(Node node) {
-        for (Node at = node; at != null; at = at.getParent()) {
-            List<SourceSpan> spans = at.getSourceSpans();
-            if (!spans.isEmpty()) {
-                return file.inBody(
-                        spans.get(0).getLineIndex() + 1, spans.get(0).getColumnIndex() + 1);
-            }
-        }
-        return Place.START;
     }
 }

@@ -1,18 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.course;
 
+import hotside.content.ContentFile;
+import hotside.content.Place;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.commonmark.Extension;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.Node;
+import org.commonmark.node.SourceSpan;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
 import org.commonmark.parser.beta.InlineContentParser;
 import org.commonmark.parser.beta.InlineContentParserFactory;
-import org.commonmark.parser.beta.ParsedInline;
-import org.commonmark.parser.beta.Position;
-import org.commonmark.parser.beta.Scanner;
 
 /**
  * The Markdown of lessons and problems: CommonMark with tables, formulas between dollar signs and
@@ -32,8 +33,8 @@ public final class Markup {
                     .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
                     .maxOpenBlockParsers(DEEPEST)
                     .maxInlineNesting(DEEPEST)
-                    .customInlineContentParserFactory(factory('$', Markup::formula))
-                    .customInlineContentParserFactory(factory('{', Markup::computed))
+                    .customInlineContentParserFactory(factory('$', FormulaParser::new))
+                    .customInlineContentParserFactory(factory('{', ComputedParser::new))
                     .build();
 
     private Markup() {}
@@ -43,7 +44,57 @@ public final class Markup {
         return PARSER.parse(markdown);
     }
 
-    private static InlineContentParserFactory factory(char trigger, InlineContentParser parser) {
+    /**
+     * The tree of a text that stands somewhere in another: its places are those of the whole.
+     *
+     * @param line how many lines of the whole stand before it
+     * @param column how many characters of each line stand before it
+     */
+    static Node parse(String markdown, int line, int column) {
+        Node root = parse(markdown);
+        move(root, line, column);
+        return root;
+    }
+
+    private static void move(Node node, int line, int column) {
+        node.setSourceSpans(
+                node.getSourceSpans().stream().map(span -> moved(span, line, column)).toList());
+        for (Node child = node.getFirstChild(); child != null; child = child.getNext()) {
+            move(child, line, column);
+        }
+    }
+
+    private static SourceSpan moved(SourceSpan span, int line, int column) {
+        return SourceSpan.of(
+                span.getLineIndex() + line,
+                span.getColumnIndex() + column,
+                span.getInputIndex(),
+                span.getLength());
+    }
+
+    /** Where a piece of a file's body stands; where it is not known, the piece around it. */
+    public static Place place(ContentFile file, Node node) {
+        for (Node at = node; at != null; at = at.getParent()) {
+            List<SourceSpan> spans = at.getSourceSpans();
+            if (!spans.isEmpty()) {
+                return place(file, spans.get(0).getLineIndex(), spans.get(0).getColumnIndex());
+            }
+        }
+        return Place.START;
+    }
+
+    /** The place in the file of a place in its body, both counted from 0 in characters. */
+    static Place place(ContentFile file, int line, int column) {
+        if (file.findings().isFull()) {
+            return Place.START;
+        }
+        String text = file.body().lines().skip(line).findFirst().orElse("");
+        int end = Math.min(column, text.length());
+        return file.inBody(line + 1, text.codePointCount(0, end) + 1);
+    }
+
+    private static InlineContentParserFactory factory(
+            char trigger, Supplier<InlineContentParser> parser) {
         return new InlineContentParserFactory() {
             @Override
             public Set<Character> getTriggerCharacters() {
@@ -52,53 +103,8 @@ public final class Markup {
 
             @Override
             public InlineContentParser create() {
-                return parser;
+                return parser.get();
             }
         };
-    }
-
-    /**
-     * A single dollar opens a formula only before a non-space and closes it only after one: prices
-     * stay prices.
-     */
-    private static ParsedInline formula(org.commonmark.parser.beta.InlineParserState state) {
-        Scanner scanner = state.scanner();
-        int dollars = scanner.matchMultiple('$');
-        if (dollars > 2
-                || !scanner.hasNext()
-                || dollars == 1 && Character.isWhitespace(scanner.peek())) {
-            return ParsedInline.none();
-        }
-        Position start = scanner.position();
-        while (scanner.find('$') >= 0) {
-            Position end = scanner.position();
-            char before = (char) scanner.peekPreviousCodePoint();
-            int closing = scanner.matchMultiple('$');
-            boolean fits = closing == dollars && (dollars == 2 || !Character.isWhitespace(before));
-            if (fits && before != '\\') {
-                String source = scanner.getSource(start, end).getContent().strip();
-                return source.isEmpty()
-                        ? ParsedInline.none()
-                        : ParsedInline.of(new Tex(source, dollars == 2), scanner.position());
-            }
-        }
-        return ParsedInline.none();
-    }
-
-    private static ParsedInline computed(org.commonmark.parser.beta.InlineParserState state) {
-        Scanner scanner = state.scanner();
-        if (!scanner.next('{') || !scanner.next('{')) {
-            return ParsedInline.none();
-        }
-        Position start = scanner.position();
-        if (scanner.find('}') < 0) {
-            return ParsedInline.none();
-        }
-        Position end = scanner.position();
-        if (!scanner.next("}}")) {
-            return ParsedInline.none();
-        }
-        String expression = scanner.getSource(start, end).getContent().strip();
-        return ParsedInline.of(new ComputedValue(expression), scanner.position());
     }
 }

@@ -29,6 +29,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.Node;
 
 /**
  * Reads the fenced blocks that embed living parts. A block with another info string stays what it
@@ -40,6 +41,7 @@ final class PartReader {
     private static final List<String> KINDS =
             List.of("calculator", "problem", "worked", "chart", "note", "caution");
     private static final int MOST_CURVES = 6;
+    private static final int LONGEST_LINE = 1_000;
 
     private final ContentFile file;
     private final Findings findings;
@@ -68,16 +70,14 @@ final class PartReader {
             case "worked" -> worked(block);
             case "chart" -> chart(block);
             case "note", "caution" ->
-                    Optional.of(
-                            new Part.Aside(
-                                    kind.equals("caution"), Markup.parse(fence.getLiteral())));
+                    Optional.of(new Part.Aside(kind.equals("caution"), block.markdown()));
             default -> {
                 Nearest.to(kind, KINDS)
                         .filter(near -> !kind.isEmpty())
                         .ifPresent(
                                 near ->
                                         findings.add(
-                                                block.start(),
+                                                block.word(0),
                                                 "unknown block \"" + kind + "\"",
                                                 "one of " + String.join(", ", KINDS),
                                                 "write \"" + near + "\""));
@@ -91,15 +91,40 @@ final class PartReader {
         private final FencedCodeBlock fence;
         private final String[] words;
         private final Map<String, ScalarNode> lines = new LinkedHashMap<>();
+        private final Map<String, Place> keys = new LinkedHashMap<>();
 
         Block(FencedCodeBlock fence, String[] words) {
             this.fence = fence;
             this.words = words;
         }
 
+        private int line() {
+            return fence.getSourceSpans().get(0).getLineIndex();
+        }
+
+        private int column() {
+            return fence.getSourceSpans().get(0).getColumnIndex();
+        }
+
         Place start() {
-            var span = fence.getSourceSpans().get(0);
-            return file.inBody(span.getLineIndex() + 1, span.getColumnIndex() + 1);
+            return Markup.place(file, line(), column());
+        }
+
+        /** Where a word of the opening line stands; its end where there is no such word. */
+        Place word(int index) {
+            String text = file.body().lines().skip(line()).findFirst().orElse("");
+            int at = column();
+            for (int i = 0; i <= index && i < words.length; i++) {
+                at = text.indexOf(words[i], i == 0 ? at : at + words[i - 1].length());
+            }
+            // A word with an escape in it is not found as it is spelt.
+            int known = at < 0 ? column() : at;
+            return Markup.place(file, line(), index < words.length ? known : text.length());
+        }
+
+        /** What is inside, with the places that it has in the file. */
+        Node markdown() {
+            return Markup.parse(fence.getLiteral(), line() + 1, column());
         }
 
         /** The word after the kind. */
@@ -110,21 +135,32 @@ final class PartReader {
         Map<String, ScalarNode> keyed() {
             String[] texts = fence.getLiteral().split("\n");
             for (int i = 0; i < texts.length; i++) {
+                // In front of it stand only marks of quotes and lists, one column each.
+                Place place = file.inBody(line() + 2 + i, column() + 1);
                 int colon = texts[i].indexOf(':');
-                Place place = file.inBody(fence.getSourceSpans().get(0).getLineIndex() + 2 + i, 1);
                 if (texts[i].isBlank()) {
                     continue;
                 }
-                if (colon < 1) {
-                    findings.add(place, "this line says nothing", "slot: value", "");
+                if (colon < 1 || texts[i].length() > LONGEST_LINE) {
+                    findings.add(
+                            place,
+                            colon < 1
+                                    ? "this line says nothing"
+                                    : "a line of " + texts[i].length() + " characters",
+                            "slot: value",
+                            "");
                     continue;
                 }
                 String text = texts[i].substring(colon + 1);
                 int start = colon + 1 + (text.length() - text.stripLeading().length());
                 String key = texts[i].substring(0, colon).strip();
-                if (lines.put(key, new ScalarNode(place.right(start), text.strip())) != null) {
+                ScalarNode value =
+                        new ScalarNode(
+                                place.right(texts[i].codePointCount(0, start)), text.strip());
+                if (lines.put(key, value) != null) {
                     findings.add(place, "\"" + key + "\" stands here twice", "once", "");
                 }
+                keys.put(key, place);
             }
             return lines;
         }
@@ -133,7 +169,7 @@ final class PartReader {
     private Optional<Relation> relation(Block block) {
         Optional<Relation> relation = Catalogue.find(block.subject());
         if (relation.isEmpty()) {
-            ChainReader.unknownRelation(new ScalarNode(block.start(), block.subject()), findings);
+            ChainReader.unknownRelation(new ScalarNode(block.word(1), block.subject()), findings);
         }
         return relation;
     }
@@ -141,7 +177,7 @@ final class PartReader {
     private Optional<Part> problem(Block block) {
         if (block.words.length != 2) {
             findings.add(
-                    block.start(), "a problem block names one problem", "problem and its id", "");
+                    block.word(1), "a problem block names one problem", "problem and its id", "");
             return Optional.empty();
         }
         return Optional.of(new Part.ProblemCard(block.subject()));
@@ -151,10 +187,16 @@ final class PartReader {
         List<String> uses = Arrays.asList(block.words).subList(1, block.words.length);
         List<String> known = chain.uses().stream().map(Chain.Use::name).toList();
         if (uses.isEmpty() || !known.containsAll(uses)) {
+            int bad = 0;
+            while (bad < uses.size() && known.contains(uses.get(bad))) {
+                bad++;
+            }
             findings.add(
-                    block.start(),
+                    block.word(bad + 1),
                     "a worked block names what the lesson works",
-                    "one or more of " + String.join(", ", known),
+                    known.isEmpty()
+                            ? "a name under \"work\" in the front matter"
+                            : "one or more of " + String.join(", ", known),
                     "");
             return Optional.empty();
         }
@@ -164,8 +206,7 @@ final class PartReader {
                         .map(use -> use.relation().title())
                         .findFirst()
                         .orElseThrow();
-        return Optional.of(
-                new Part.WorkedExample(uses, title, Markup.parse(block.fence.getLiteral())));
+        return Optional.of(new Part.WorkedExample(uses, title, block.markdown()));
     }
 
     private Optional<Part> calculator(Block block) {
@@ -175,12 +216,17 @@ final class PartReader {
             return Optional.empty();
         }
         Relation relation = measuring(found.get(), lines);
-        Optional<Slot> over = named(lines.remove("over"), relation.inputs());
+        Optional<Slot> over = named(lines.remove("over"), numbers(relation));
         Optional<Slot> curve = named(lines.remove("curve"), relation.outputs());
-        Values start = starts(relation, lines, relation.typical());
+        Values start = starts(block, relation, lines);
         return Optional.of(
                 new Part.Calculator(
                         relation, start, over, curve.orElse(relation.outputs().get(0))));
+    }
+
+    /** The inputs that a curve can run over. */
+    private static List<Slot> numbers(Relation relation) {
+        return relation.inputs().stream().filter(s -> s.kind() == Slot.Kind.NUMBER).toList();
     }
 
     /** Readings written with a unit make the calculator speak that quantity. */
@@ -226,16 +272,19 @@ final class PartReader {
                     "");
             return Optional.empty();
         }
-        Optional<Slot> along = named(new ScalarNode(x.place(), range.group(1)), relation.inputs());
+        Optional<Slot> along = named(new ScalarNode(x.place(), range.group(1)), numbers(relation));
         if (along.isEmpty()) {
             return Optional.empty();
         }
         Optional<Double> from = value(x, range.group(2), along.get());
         Optional<Double> to = value(x, range.group(3), along.get());
         Optional<Curves> curves = by == null ? Optional.of(Curves.ONE) : curves(by, relation);
-        Values fixed = starts(relation, lines, relation.typical());
+        Values fixed = starts(block, relation, lines);
         if (from.isEmpty() || to.isEmpty() || curves.isEmpty()) {
             return Optional.empty();
+        }
+        if (from.get() >= to.get()) {
+            findings.add(x, "this axis has no length", "from the smaller value to the larger", "");
         }
         return Optional.of(
                 new Part.ChartFigure(
@@ -261,7 +310,7 @@ final class PartReader {
                     by, "\"" + by.text() + "\" tells no curves apart", "slot = value, value", "");
             return Optional.empty();
         }
-        Optional<Slot> slot = named(new ScalarNode(by.place(), form.group(1)), relation.inputs());
+        Optional<Slot> slot = named(new ScalarNode(by.place(), form.group(1)), numbers(relation));
         List<Double> each = new ArrayList<>();
         for (String text : form.group(2).split(",")) {
             slot.flatMap(s -> value(by, text.strip(), s)).ifPresent(each::add);
@@ -272,13 +321,12 @@ final class PartReader {
         return slot.map(s -> new Curves(Optional.of(s), each));
     }
 
-    private Values starts(Relation relation, Map<String, ScalarNode> lines, Values typical) {
-        Values start = typical;
+    /** The typical values of a relation, with what the lines say in their place. */
+    private Values starts(Block block, Relation relation, Map<String, ScalarNode> lines) {
+        Values start = relation.typical();
         for (Map.Entry<String, ScalarNode> line : lines.entrySet()) {
-            Optional<Slot> slot =
-                    named(
-                            new ScalarNode(line.getValue().place(), line.getKey()),
-                            relation.inputs());
+            Place key = block.keys.get(line.getKey());
+            Optional<Slot> slot = named(new ScalarNode(key, line.getKey()), relation.inputs());
             Optional<Object> value = slot.flatMap(s -> anyValue(line.getValue(), s));
             if (value.isPresent()) {
                 start = start.with(line.getKey(), value.get());
@@ -288,7 +336,7 @@ final class PartReader {
             relation.work(start);
         } catch (RelationException e) {
             findings.add(
-                    lines.isEmpty() ? Place.START : lines.values().iterator().next().place(),
+                    lines.containsKey(e.slot()) ? lines.get(e.slot()).place() : block.start(),
                     e.getMessage(),
                     "values that the relation can work with",
                     "");
@@ -358,7 +406,7 @@ final class PartReader {
                 findings.add(
                         scalar,
                         text + " does not fit " + slot.name(),
-                        "a " + slot.quantity().words(),
+                        Literal.a(slot.quantity()),
                         "");
             }
             return Optional.of(known);
@@ -371,7 +419,11 @@ final class PartReader {
                     Literal.expected(slot.quantity()),
                     "");
         } else if (!slot.admits(value.get())) {
-            findings.add(scalar, text + " is outside the range of " + slot.name(), "", "");
+            findings.add(
+                    scalar,
+                    text + " is outside the range of " + slot.name(),
+                    "a value in " + slot.rangeText(),
+                    "");
             return Optional.empty();
         }
         return value;

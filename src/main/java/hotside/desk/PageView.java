@@ -266,6 +266,14 @@ final class PageView {
         }
     }
 
+    /** Follows the first link of the page as a person would, for tests. */
+    void clickFirstLink() {
+        if (((JSObject) document().getElementById("page")).call("querySelector", "a")
+                instanceof JSObject link) {
+            link.call("click");
+        }
+    }
+
     /** Types into a field as a person would, for tests and the tour. */
     void type(String id, String value) {
         Element field = document().getElementById(id);

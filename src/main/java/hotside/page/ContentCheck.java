@@ -1,30 +1,40 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.page;
 
+import hotside.catalogue.Catalogue;
 import hotside.content.ContentFile;
 import hotside.content.Finding;
 import hotside.content.Nearest;
-import hotside.content.Place;
+import hotside.course.Course;
 import hotside.course.Lesson;
 import hotside.course.LessonReader;
 import hotside.course.Markup;
 import hotside.course.Part;
+import hotside.course.PartBlock;
 import hotside.course.Tex;
+import hotside.problem.Given;
 import hotside.problem.NoVariantException;
+import hotside.problem.ProblemBank;
 import hotside.problem.Template;
 import hotside.problem.TemplateReader;
 import hotside.problem.Variants;
+import hotside.relation.Relation;
 import hotside.unit.UnitSystem;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.CustomBlock;
 import org.commonmark.node.CustomNode;
 import org.commonmark.node.Link;
 import org.commonmark.node.Node;
-import org.commonmark.node.SourceSpan;
 
 /**
  * What an author wants to know before anybody else reads a file: does every formula set, does every
@@ -34,49 +44,71 @@ public final class ContentCheck {
     /** Seeds that each problem is drawn from, in both shops. */
     private static final int SEEDS = 200;
 
+    /** So many names are enough of a suggestion. */
+    private static final int FEW = 8;
+
+    private static final String LESSON = "lesson:";
+    private static final String RELATION = "relation:";
+    private static final Pattern VALUE =
+            Pattern.compile("\\{\\{\\s*+([a-z][A-Za-z0-9]{0,60})(?:\\.[A-Za-z0-9]{1,60})?\\s*+}}");
+
     private final Maths maths = new Maths();
     private final Map<ContentFile, Template> problems = new LinkedHashMap<>();
     private final Map<ContentFile, Lesson> lessons = new LinkedHashMap<>();
 
+    /** Read when a name is not among the files; null until then. */
+    private List<String> shippedProblems;
+
+    private List<String> shippedLessons;
+
     /**
-     * Checks files together: lessons may name the problems among them.
+     * Checks files together: lessons may name the lessons and problems among them, and those that
+     * come with the program.
      *
      * @param files lessons and problems; findings are added to their own
      * @return all findings, file by file
      */
     public List<Finding> check(List<ContentFile> files) {
         for (ContentFile file : files) {
-            if (file.fields().has("ask") || file.fields().has("givens")) {
+            if (isProblem(file)) {
                 TemplateReader.read(file).ifPresent(template -> problems.put(file, template));
             } else {
                 LessonReader.read(file).ifPresent(lesson -> lessons.put(file, lesson));
             }
         }
-        refuseTwins();
+        Map<ContentFile, String> ids = new LinkedHashMap<>();
+        problems.forEach((file, template) -> ids.put(file, template.id()));
+        refuseTwins(ids, "id");
+        ids.clear();
+        lessons.forEach((file, lesson) -> ids.put(file, lesson.id()));
+        refuseTwins(ids, "title");
         problems.forEach(this::problem);
         lessons.forEach(this::lesson);
         return files.stream().flatMap(file -> file.findings().list().stream()).toList();
     }
 
-    /** How many files were sound enough to be used. */
-    public int read() {
-        return problems.size() + lessons.size();
+    /** How many files nothing is wrong with. */
+    public int sound() {
+        return (int)
+                Stream.concat(problems.keySet().stream(), lessons.keySet().stream())
+                        .filter(file -> file.findings().isEmpty())
+                        .count();
     }
 
-    private void refuseTwins() {
+    private static boolean isProblem(ContentFile file) {
+        return Stream.of("ask", "givens", "kind", "level").anyMatch(file.fields()::has);
+    }
+
+    private static void refuseTwins(Map<ContentFile, String> ids, String key) {
         Map<String, ContentFile> first = new LinkedHashMap<>();
-        problems.forEach(
-                (file, template) -> {
-                    ContentFile other = first.putIfAbsent(template.id(), file);
+        ids.forEach(
+                (file, id) -> {
+                    ContentFile other = first.putIfAbsent(id, file);
                     if (other != null) {
                         file.findings()
                                 .add(
-                                        file.fields().place("id"),
-                                        "\""
-                                                + template.id()
-                                                + "\" is the id of "
-                                                + other.path()
-                                                + " too",
+                                        file.fields().place(key),
+                                        "\"" + id + "\" is the id of " + other.path() + " too",
                                         "an id of its own",
                                         "");
                     }
@@ -99,30 +131,20 @@ public final class ContentCheck {
                 }
             }
         }
+        List<String> names = template.givens().stream().map(Given::name).toList();
         Node body = Markup.parse(file.body());
-        formulas(file, body);
+        formulas(file, body, names);
+        links(file, body);
     }
 
     private void lesson(ContentFile file, Lesson lesson) {
-        formulas(file, lesson.body());
-        links(file, lesson.body());
-        for (Part part : lesson.parts()) {
-            if (part instanceof Part.ProblemCard card) {
-                List<String> known = problems.values().stream().map(Template::id).toList();
-                if (!known.contains(card.problem())) {
-                    file.findings()
-                            .add(
-                                    placeOf(file, "problem " + card.problem()),
-                                    "there is no problem \"" + card.problem() + "\"",
-                                    "one of "
-                                            + String.join(
-                                                    ", ", Nearest.sorted(card.problem(), known)),
-                                    Nearest.to(card.problem(), known)
-                                            .map(near -> "write \"" + near + "\"")
-                                            .orElse(""));
-                }
-            }
+        List<String> names = new ArrayList<>(lesson.values().names());
+        lesson.chain().uses().forEach(use -> names.add(use.name()));
+        for (Node root : roots(lesson)) {
+            formulas(file, root, names);
+            links(file, root);
         }
+        problemCards(file, lesson);
         if (file.findings().isEmpty()) {
             for (UnitSystem system : UnitSystem.values()) {
                 new LessonPage(maths)
@@ -149,76 +171,147 @@ public final class ContentCheck {
         }
     }
 
-    private void formulas(ContentFile file, Node root) {
+    /** The text of a lesson, and that inside its parts. */
+    private static List<Node> roots(Lesson lesson) {
+        List<Node> roots = new ArrayList<>(List.of(lesson.body()));
+        for (Part part : lesson.parts()) {
+            if (part instanceof Part.Aside aside) {
+                roots.add(aside.content());
+            } else if (part instanceof Part.WorkedExample worked) {
+                roots.add(worked.intro());
+            }
+        }
+        return roots;
+    }
+
+    private void problemCards(ContentFile file, Lesson lesson) {
+        lesson.body()
+                .accept(
+                        new AbstractVisitor() {
+                            @Override
+                            public void visit(CustomBlock block) {
+                                if (block instanceof PartBlock part
+                                        && part.part() instanceof Part.ProblemCard card) {
+                                    problemCard(file, block, card.problem());
+                                }
+                                visitChildren(block);
+                            }
+                        });
+    }
+
+    private void problemCard(ContentFile file, Node block, String id) {
+        Set<String> known = new LinkedHashSet<>();
+        problems.values().forEach(template -> known.add(template.id()));
+        if (known.contains(id)) {
+            return;
+        }
+        known.addAll(shippedProblems());
+        refuseUnknown(file, block, "problem", id, known);
+    }
+
+    private List<String> shippedProblems() {
+        if (shippedProblems == null) {
+            shippedProblems = ProblemBank.shipped().all().stream().map(Template::id).toList();
+        }
+        return shippedProblems;
+    }
+
+    private List<String> shippedLessons() {
+        if (shippedLessons == null) {
+            shippedLessons = Course.shipped().lessons().stream().map(Lesson::id).toList();
+        }
+        return shippedLessons;
+    }
+
+    private static void refuseUnknown(
+            ContentFile file, Node node, String kind, String id, Collection<String> known) {
+        if (known.contains(id) || file.findings().isFull()) {
+            return;
+        }
+        List<String> nearest = Nearest.sorted(id, known);
+        file.findings()
+                .add(
+                        Markup.place(file, node),
+                        "there is no " + kind + " \"" + id + "\"",
+                        known.isEmpty()
+                                ? ""
+                                : "one of "
+                                        + String.join(
+                                                ", ",
+                                                nearest.subList(0, Math.min(FEW, nearest.size())))
+                                        + (nearest.size() > FEW ? " …" : ""),
+                        Nearest.to(id, known).map(near -> "write \"" + near + "\"").orElse(""));
+    }
+
+    /**
+     * @param names values that would be filled in anywhere but in a formula
+     */
+    private void formulas(ContentFile file, Node root, List<String> names) {
         root.accept(
                 new AbstractVisitor() {
                     @Override
                     public void visit(CustomNode node) {
                         if (node instanceof Tex tex) {
-                            try {
-                                maths.inline(tex.source());
-                            } catch (MathsException e) {
-                                file.findings()
-                                        .add(
-                                                place(file, node),
-                                                "this formula cannot be set: " + e.getMessage(),
-                                                "TeX maths",
-                                                "");
-                            }
+                            formula(file, tex, names);
                         }
                         visitChildren(node);
                     }
                 });
     }
 
+    private void formula(ContentFile file, Tex tex, List<String> names) {
+        try {
+            maths.inline(tex.source());
+        } catch (MathsException e) {
+            file.findings()
+                    .add(
+                            Markup.place(file, tex),
+                            "this formula cannot be set: " + e.getMessage(),
+                            "TeX maths",
+                            "");
+        }
+        VALUE.matcher(tex.source())
+                .results()
+                .map(match -> match.group(1))
+                .filter(names::contains)
+                .forEach(
+                        name ->
+                                file.findings()
+                                        .add(
+                                                Markup.place(file, tex),
+                                                "the value " + name + " is not filled in here",
+                                                "values outside of formulas",
+                                                "end the formula before it"));
+    }
+
     private void links(ContentFile file, Node root) {
-        List<String> known = new ArrayList<>(lessons.values().stream().map(Lesson::id).toList());
         root.accept(
                 new AbstractVisitor() {
                     @Override
                     public void visit(Link link) {
-                        String target = link.getDestination();
-                        if (target.startsWith("lesson:") && !known.contains(target.substring(7))) {
-                            file.findings()
-                                    .add(
-                                            place(file, link),
-                                            "no lesson is called \"" + target.substring(7) + "\"",
-                                            "one of " + String.join(", ", known),
-                                            "");
-                        }
-                        if (target.startsWith("relation:")
-                                && hotside.catalogue.Catalogue.find(target.substring(9))
-                                        .isEmpty()) {
-                            file.findings()
-                                    .add(
-                                            place(file, link),
-                                            "no relation is called \"" + target.substring(9) + "\"",
-                                            "",
-                                            "");
-                        }
+                        link(file, link);
                         visitChildren(link);
                     }
                 });
     }
 
-    private static Place place(ContentFile file, Node node) {
-        for (Node at = node; at != null; at = at.getParent()) {
-            List<SourceSpan> spans = at.getSourceSpans();
-            if (!spans.isEmpty()) {
-                return file.inBody(
-                        spans.get(0).getLineIndex() + 1, spans.get(0).getColumnIndex() + 1);
-            }
+    private void link(ContentFile file, Link link) {
+        String target = link.getDestination();
+        if (target.startsWith(LESSON)) {
+            Set<String> known = new LinkedHashSet<>();
+            lessons.values().forEach(lesson -> known.add(lesson.id()));
+            known.addAll(shippedLessons());
+            refuseUnknown(file, link, "lesson", target.substring(LESSON.length()), known);
+        } else if (target.startsWith(RELATION)) {
+            List<String> known = Catalogue.all().stream().map(Relation::id).toList();
+            refuseUnknown(file, link, "relation", target.substring(RELATION.length()), known);
+        } else if (MarkdownHtml.isRefused(target)) {
+            file.findings()
+                    .add(
+                            Markup.place(file, link),
+                            "this link leads nowhere: \"" + target + "\"",
+                            "https://…, mailto:…, lesson:strand/name or relation:id",
+                            "");
         }
-        return Place.START;
-    }
-
-    private static Place placeOf(ContentFile file, String text) {
-        String[] lines = file.body().split("\n", -1);
-        for (int i = 0; i < lines.length; i++) {
-            if (lines[i].contains(text)) {
-                return file.inBody(i + 1, lines[i].indexOf(text) + 1);
-            }
-        }
-        return Place.START;
     }
 }

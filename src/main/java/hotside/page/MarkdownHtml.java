@@ -9,8 +9,11 @@ import hotside.course.Tex;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
+import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.Code;
 import org.commonmark.node.Image;
 import org.commonmark.node.Node;
+import org.commonmark.node.Text;
 import org.commonmark.renderer.NodeRenderer;
 import org.commonmark.renderer.html.HtmlNodeRendererContext;
 import org.commonmark.renderer.html.HtmlRenderer;
@@ -33,21 +36,23 @@ final class MarkdownHtml {
      * @param parts the HTML of a living part
      */
     String html(Node node, Function<String, String> values, Function<Part, String> parts) {
-        return HtmlRenderer.builder()
-                .extensions(Markup.EXTENSIONS)
-                .escapeHtml(true)
-                .sanitizeUrls(true)
-                .urlSanitizer(new OnlyKnownPlaces())
-                .attributeProviderFactory(
-                        context ->
-                                (n, tag, attributes) -> {
-                                    if (tag.equals("table")) {
-                                        attributes.put("class", "data");
-                                    }
-                                })
-                .nodeRendererFactory(context -> new Living(context, values, parts))
-                .build()
-                .render(node);
+        String html =
+                HtmlRenderer.builder()
+                        .extensions(Markup.EXTENSIONS)
+                        .escapeHtml(true)
+                        .sanitizeUrls(true)
+                        .urlSanitizer(new OnlyKnownPlaces())
+                        .attributeProviderFactory(
+                                context ->
+                                        (n, tag, attributes) -> {
+                                            if (tag.equals("table")) {
+                                                attributes.put("class", "data");
+                                            }
+                                        })
+                        .nodeRendererFactory(context -> new Living(context, values, parts))
+                        .build()
+                        .render(node);
+        return Xml.writable(html);
     }
 
     private final class Living implements NodeRenderer {
@@ -103,26 +108,43 @@ final class MarkdownHtml {
         }
     }
 
+    /** The words that stand for a picture, whatever they are set in. */
     private static String alt(Image image) {
         StringBuilder text = new StringBuilder();
-        for (Node child = image.getFirstChild(); child != null; child = child.getNext()) {
-            if (child instanceof org.commonmark.node.Text words) {
-                text.append(words.getLiteral());
-            }
-        }
+        image.accept(
+                new AbstractVisitor() {
+                    @Override
+                    public void visit(Text words) {
+                        text.append(words.getLiteral());
+                    }
+
+                    @Override
+                    public void visit(Code code) {
+                        text.append(code.getLiteral());
+                    }
+                });
         return text.toString();
+    }
+
+    /** True if a link to this is drawn without its target. */
+    static boolean isRefused(String url) {
+        return !OnlyKnownPlaces.isKnown(url);
     }
 
     private static final class OnlyKnownPlaces implements UrlSanitizer {
         private static final Set<String> SCHEMES =
                 Set.of("http", "https", "mailto", "lesson", "relation");
 
-        @Override
-        public String sanitizeLinkUrl(String url) {
+        static boolean isKnown(String url) {
             int colon = url.indexOf(':');
             boolean known =
                     colon > 0 && SCHEMES.contains(url.substring(0, colon).toLowerCase(Locale.ROOT));
-            return known || url.startsWith("#") ? url : "";
+            return known || url.startsWith("#");
+        }
+
+        @Override
+        public String sanitizeLinkUrl(String url) {
+            return isKnown(url) ? url : "";
         }
 
         @Override

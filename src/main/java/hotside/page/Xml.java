@@ -48,6 +48,18 @@ final class Xml {
         return c >= ' ' ? c < '\uFFFE' : c == '\t' || c == '\n' || c == '\r';
     }
 
+    /** Markup with what XML 1.0 cannot hold made visible: a numeric entity can name anything. */
+    static String writable(String markup) {
+        StringBuilder out = null;
+        for (int i = 0; i < markup.length(); i++) {
+            if (!writable(markup, i)) {
+                out = out == null ? new StringBuilder(markup) : out;
+                out.setCharAt(i, '\uFFFD');
+            }
+        }
+        return out == null ? markup : out.toString();
+    }
+
     /** The root of well-formed markup; no document type, nothing fetched. */
     static Element parse(String markup) {
         try {

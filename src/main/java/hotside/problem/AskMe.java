@@ -5,6 +5,7 @@ import hotside.relation.Chain;
 import hotside.relation.Relation;
 import hotside.relation.Slot;
 import hotside.relation.SlotScale;
+import hotside.statistics.draw.SplitMix64;
 import hotside.unit.Dimension;
 import hotside.unit.Quantity;
 import hotside.unit.Scale;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Makes a problem of any relation: fresh givens over the usual range of each input, one output to
@@ -28,80 +30,85 @@ public final class AskMe {
     /**
      * The relation as a problem.
      *
-     * @param seed chooses which output is asked for
+     * @param seed chooses which output is asked for; the same seed draws a sound variant of it
      * @param system the shop whose numbers shall be round
      * @return nothing if the relation takes or gives more than single numbers
      */
     public static Optional<Template> template(Relation relation, long seed, UnitSystem system) {
-        boolean numbers =
-                relation.inputs().stream().allMatch(AskMe::drawn)
-                        && relation.outputs().stream().anyMatch(AskMe::asked);
-        if (!numbers) {
+        List<Slot> outputs = relation.outputs().stream().filter(AskMe::asked).toList();
+        if (outputs.isEmpty() || !relation.inputs().stream().allMatch(AskMe::drawn)) {
             return Optional.empty();
         }
-        List<Slot> outputs = relation.outputs().stream().filter(AskMe::asked).toList();
-        Slot hidden = outputs.get(new SplitMix64(seed).below(outputs.size()));
+        int first = new SplitMix64(seed).below(outputs.size());
+        return IntStream.range(first, first + outputs.size())
+                .mapToObj(i -> outputs.get(i % outputs.size()))
+                .map(hidden -> asking(relation, hidden, system))
+                .filter(template -> Variants.draws(template, seed, system))
+                .findFirst();
+    }
+
+    /** Some results are given away by their nature, so the next one is tried. */
+    private static Template asking(Relation relation, Slot hidden, UnitSystem system) {
         Map<String, Chain.Feed> feeds = new LinkedHashMap<>();
         List<Given> givens = new ArrayList<>();
         List<Mistake> mistakes = new ArrayList<>();
         StringBuilder prompt = new StringBuilder();
         for (Slot slot : relation.inputs()) {
-            if (slot.kind() != Slot.Kind.NUMBER) {
-                feeds.put(slot.name(), new Chain.Fixed(slot.fallback().orElse(slot.typical())));
-                continue;
+            prompt.append("- ").append(slot.meaning());
+            if (slot.kind() == Slot.Kind.NUMBER) {
+                feeds.put(slot.name(), new Chain.From(slot.name()));
+                givens.add(given(slot, system));
+                slips(slot).forEach(slip -> mistakes.add(mistake(slip, slot)));
+                prompt.append(" $").append(slot.symbol()).append("$: {{").append(slot.name());
+                prompt.append("}}\n");
+            } else {
+                Object fixed = slot.fallback().orElse(slot.typical());
+                feeds.put(slot.name(), new Chain.Fixed(fixed));
+                prompt.append(": ").append(fixed).append('\n');
             }
-            feeds.put(slot.name(), new Chain.From(slot.name()));
-            givens.add(given(slot, system));
-            prompt.append("- ")
-                    .append(slot.meaning())
-                    .append(" $")
-                    .append(slot.symbol())
-                    .append("$: {{")
-                    .append(slot.name())
-                    .append("}}\n");
-            slips(slot)
-                    .forEach(
-                            slip ->
-                                    mistakes.add(
-                                            new Mistake(
-                                                    slip,
-                                                    USE + "." + slot.name(),
-                                                    Optional.empty(),
-                                                    1,
-                                                    Optional.empty(),
-                                                    Optional.empty(),
-                                                    Optional.empty())));
         }
-        Ask ask =
-                new Ask(
-                        USE + "." + hidden.name(),
-                        hidden.meaning(),
-                        hidden.quantity(),
-                        SlotScale.of(hidden, UnitSystem.SI_SHOP),
-                        SlotScale.of(hidden, UnitSystem.US_SHOP),
-                        Ask.Tolerance.USUAL);
-        return Optional.of(
-                new Template(
-                        "ask-me-" + relation.id() + "-" + hidden.name().toLowerCase(Locale.ROOT),
-                        relation.title(),
-                        "relation." + relation.id(),
-                        1,
-                        Template.Kind.NUMBER,
-                        givens,
-                        new Chain(List.of(new Chain.Use(USE, relation, feeds, Optional.empty()))),
-                        List.of(ask),
-                        mistakes,
-                        false,
-                        prompt + "\nFind the " + hidden.meaning() + " $" + hidden.symbol() + "$.",
-                        hints(relation),
-                        relation.says(),
-                        TemplateReader.fingerprint(relation.id())));
+        prompt.append("\nFind ").append(NounPhrase.of(hidden.meaning()));
+        prompt.append(" $").append(hidden.symbol()).append("$.");
+        return new Template(
+                "ask-me-" + relation.id() + "-" + hidden.name().toLowerCase(Locale.ROOT),
+                relation.title(),
+                "relation." + relation.id(),
+                1,
+                Template.Kind.NUMBER,
+                givens,
+                new Chain(List.of(new Chain.Use(USE, relation, feeds, Optional.empty()))),
+                List.of(ask(hidden)),
+                mistakes,
+                false,
+                prompt.toString(),
+                hints(relation),
+                relation.says(),
+                TemplateReader.fingerprint(relation.id()));
+    }
+
+    private static Ask ask(Slot hidden) {
+        return new Ask(
+                USE + "." + hidden.name(),
+                hidden.meaning(),
+                hidden.quantity(),
+                SlotScale.of(hidden, UnitSystem.SI_SHOP),
+                SlotScale.of(hidden, UnitSystem.US_SHOP),
+                Ask.Tolerance.USUAL);
+    }
+
+    private static Mistake mistake(Slips slip, Slot slot) {
+        return new Mistake(
+                slip,
+                USE + "." + slot.name(),
+                Optional.empty(),
+                1,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static boolean drawn(Slot slot) {
-        return slot.kind() == Slot.Kind.NUMBER
-                || slot.kind() == Slot.Kind.CHOICE
-                || slot.fallback().isPresent();
+        return slot.kind() == Slot.Kind.NUMBER || slot.kind() == Slot.Kind.CHOICE;
     }
 
     private static boolean asked(Slot slot) {
@@ -113,7 +120,12 @@ public final class AskMe {
         double ambient = hotside.unit.Units.STANDARD_ATMOSPHERE;
         double low = scale.fromSi(slot.usualMin(), slot.quantity(), ambient);
         double high = scale.fromSi(slot.usualMax(), slot.quantity(), ambient);
-        Grid grid = Grid.natural(low, high, scale);
+        Grid grid =
+                switch (slot.quantity()) {
+                    case COUNT -> Grid.whole(low, high, scale);
+                    case FLAG -> Grid.whole(0, 1, scale);
+                    default -> Grid.natural(low, high, scale);
+                };
         return Given.number(slot.name(), slot.quantity(), grid, Optional.of(grid));
     }
 

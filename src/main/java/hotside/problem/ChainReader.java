@@ -8,16 +8,19 @@ import hotside.content.ListNode;
 import hotside.content.MapNode;
 import hotside.content.Nearest;
 import hotside.content.Node;
+import hotside.content.Place;
 import hotside.content.ScalarNode;
 import hotside.relation.Chain;
 import hotside.relation.Relation;
 import hotside.relation.Slot;
 import hotside.unit.Quantity;
+import hotside.unit.Units;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -31,12 +34,19 @@ public final class ChainReader {
             Pattern.compile("[a-z][A-Za-z0-9]*(\\.[a-z][A-Za-z0-9]*)?");
 
     private final Map<String, Quantity> givens;
+    private final Set<String> rows;
     private final double ambient;
+
+    /** Nobody follows a working of more relations than this. */
+    private static final int MOST_USES = 40;
+
     private final Findings findings;
     private final List<Chain.Use> uses = new ArrayList<>();
 
-    private ChainReader(Map<String, Quantity> givens, double ambient, Findings findings) {
+    private ChainReader(
+            Map<String, Quantity> givens, Set<String> rows, double ambient, Findings findings) {
         this.givens = givens;
+        this.rows = rows;
         this.ambient = ambient;
         this.findings = findings;
     }
@@ -45,7 +55,8 @@ public final class ChainReader {
      * @param work a map from names to relations with their slots
      * @param givens the values that slots may be fed by, with what each measures by the unit it is
      *     written in
-     * @param ambient absolute pressure of the air around, Pa, for fixed gauge values
+     * @param ambient absolute pressure of the air around, Pa, for fixed gauge values; NaN if it is
+     *     drawn with the givens, so that no fixed value can hold it
      * @param findings where faults go; a use with a fault in its relation is left out
      */
     public static Chain read(MapNode work, MapNode givens, double ambient, Findings findings) {
@@ -57,7 +68,12 @@ public final class ChainReader {
                                         name,
                                         GivenReader.measuredIn(entry.value())
                                                 .orElse(Quantity.RATIO)));
-        ChainReader reader = new ChainReader(measured, ambient, findings);
+        Set<String> rows =
+                givens.entries().entrySet().stream()
+                        .filter(entry -> GivenReader.isRow(entry.getValue().value()))
+                        .map(Map.Entry::getKey)
+                        .collect(Collectors.toSet());
+        ChainReader reader = new ChainReader(measured, rows, ambient, findings);
         work.entries().forEach((name, entry) -> reader.use(name, entry));
         return new Chain(reader.uses);
     }
@@ -94,7 +110,49 @@ public final class ChainReader {
         return value == place || place == Quantity.AS_MEASURED || plain && plainPlace;
     }
 
+    /**
+     * Finds a given or named value that feeds slots of different kinds: gauge pressure taken once
+     * as itself and once as a difference would be right in one place and wrong in the other.
+     *
+     * @param where the place of its name in the file
+     * @param quantity what it is read as
+     */
+    public static void refuseMixedUse(
+            String name, Place where, Chain chain, Quantity quantity, Findings findings) {
+        for (Chain.Use use : chain.uses()) {
+            use.feeds()
+                    .forEach(
+                            (slot, feed) -> {
+                                Quantity wanted =
+                                        use.relation().slot(slot).orElseThrow().quantity();
+                                if (feed.equals(new Chain.From(name)) && !fits(quantity, wanted)) {
+                                    findings.add(
+                                            where,
+                                            name
+                                                    + " feeds "
+                                                    + Literal.a(quantity)
+                                                    + " and, in "
+                                                    + use.name()
+                                                    + "."
+                                                    + slot
+                                                    + ", "
+                                                    + Literal.a(wanted),
+                                            "one kind of value",
+                                            "turn one kind into the other with a relation, or use two givens");
+                                }
+                            });
+        }
+    }
+
     private void use(String name, MapNode.Entry entry) {
+        if (uses.size() == MOST_USES) {
+            findings.add(
+                    entry.keyPlace(),
+                    "more than " + MOST_USES + " relations are worked",
+                    "at most " + MOST_USES,
+                    "split the file");
+            return;
+        }
         if (!NAME.matcher(name).matches()) {
             findings.add(
                     entry.keyPlace(),
@@ -212,7 +270,7 @@ public final class ChainReader {
             return Optional.empty();
         }
         if (entry.value() instanceof ListNode list) {
-            return Optional.of(new Chain.Fixed(readings(list, slot.get())));
+            return readings(list, slot.get());
         }
         if (!(entry.value() instanceof ScalarNode scalar)) {
             findings.add(
@@ -222,12 +280,20 @@ public final class ChainReader {
         return scalar(scalar, slot.get());
     }
 
-    private List<Double> readings(ListNode list, Slot slot) {
+    private Optional<Chain.Feed> readings(ListNode list, Slot slot) {
+        if (slot.kind() != Slot.Kind.NUMBERS || list.items().isEmpty()) {
+            findings.add(
+                    list,
+                    slot.name() + " is " + (list.items().isEmpty() ? "an empty list" : "a list"),
+                    wanted(slot),
+                    "");
+            return Optional.empty();
+        }
         List<Double> out = new ArrayList<>();
         for (Node item : list.items()) {
             Optional<Double> value =
                     item instanceof ScalarNode scalar
-                            ? Literal.value(scalar.text(), slot.quantity(), ambient)
+                            ? value(scalar.text(), slot)
                             : Optional.empty();
             value.ifPresentOrElse(
                     out::add,
@@ -235,7 +301,16 @@ public final class ChainReader {
                             findings.add(
                                     item, "not a reading", Literal.expected(slot.quantity()), ""));
         }
-        return out;
+        return Optional.of(new Chain.Fixed(out));
+    }
+
+    private static String wanted(Slot slot) {
+        return switch (slot.kind()) {
+            case NUMBER -> "one number";
+            case NUMBERS -> "a row of readings, [first, second]";
+            case CHOICE -> "one of " + String.join(", ", slot.choices());
+            case TEXT -> "text";
+        };
     }
 
     private Optional<Chain.Feed> scalar(ScalarNode scalar, Slot slot) {
@@ -254,7 +329,25 @@ public final class ChainReader {
         if (PLACE.matcher(text).matches()) {
             return place(scalar, slot);
         }
-        Optional<Double> value = Literal.value(text, slot.quantity(), ambient);
+        if (slot.kind() == Slot.Kind.NUMBERS) {
+            findings.add(
+                    scalar,
+                    slot.name() + " is one value",
+                    wanted(slot) + ", or the name of a given row",
+                    "");
+            return Optional.empty();
+        }
+        Optional<Double> value = value(text, slot);
+        if (hangsOnAir(text, slot)) {
+            findings.add(
+                    scalar,
+                    text + " hangs on the air around, which is drawn",
+                    "an "
+                            + (slot.quantity() == Quantity.PRESSURE ? "absolute" : "unmarked")
+                            + " value",
+                    "make it a given");
+            return Optional.empty();
+        }
         if (value.isEmpty()) {
             findings.add(
                     scalar,
@@ -265,43 +358,75 @@ public final class ChainReader {
             return Optional.empty();
         }
         if (!slot.admits(value.get())) {
-            findings.add(scalar, text + " is outside the range of " + slot.name(), "", "");
+            findings.add(
+                    scalar,
+                    text + " is outside the range of " + slot.name(),
+                    "a value in " + slot.rangeText(),
+                    "");
             return Optional.empty();
         }
         return Optional.of(new Chain.Fixed(value.get()));
     }
 
+    private Optional<Double> value(String text, Slot slot) {
+        double air = Double.isNaN(ambient) ? Units.STANDARD_ATMOSPHERE : ambient;
+        return Literal.value(text, slot.quantity(), air);
+    }
+
+    private boolean hangsOnAir(String text, Slot slot) {
+        return Double.isNaN(ambient)
+                && !value(text, slot).equals(Literal.value(text, slot.quantity(), 0));
+    }
+
     private Optional<Chain.Feed> place(ScalarNode scalar, Slot slot) {
         String text = scalar.text();
-        if (givens.containsKey(text)) {
-            return Optional.of(new Chain.From(text));
-        }
-        Optional<Quantity> quantity = new Chain(uses).quantityAt(text);
-        if (quantity.isEmpty()) {
-            List<String> known = places();
-            findings.add(
-                    scalar,
-                    "nothing is called \"" + text + "\" before this line",
-                    known.isEmpty()
-                            ? "a value with its unit"
-                            : "one of " + String.join(", ", known),
-                    Nearest.to(text, known).map(near -> "write \"" + near + "\"").orElse(""));
+        boolean given = givens.containsKey(text);
+        Optional<Slot> source = new Chain(uses).slotAt(text);
+        if (!given && source.isEmpty()) {
+            unknownPlace(scalar);
             return Optional.empty();
         }
-        if (!fits(quantity.get(), slot.quantity())) {
+        boolean row = given ? rows.contains(text) : isKind(source, Slot.Kind.NUMBERS);
+        boolean number = given ? !row : isKind(source, Slot.Kind.NUMBER);
+        if (slot.kind() == Slot.Kind.NUMBERS ? !row : !number) {
+            findings.add(
+                    scalar,
+                    text + " is " + (row ? "a row of readings" : number ? "one number" : "a word"),
+                    wanted(slot),
+                    "");
+            return Optional.empty();
+        }
+        if (!given && !fits(source.get().quantity(), slot.quantity())) {
             findings.add(
                     scalar,
                     text
-                            + " is of the kind "
-                            + quantity.get().words()
-                            + ", "
+                            + " is "
+                            + Literal.a(source.get().quantity())
+                            + ", but "
                             + slot.name()
                             + " wants "
-                            + slot.quantity().words(),
+                            + Literal.a(slot.quantity()),
                     "a value of the same kind",
                     "");
         }
         return Optional.of(new Chain.From(text));
+    }
+
+    private static boolean isKind(Optional<Slot> slot, Slot.Kind kind) {
+        return slot.filter(s -> s.kind() == kind).isPresent();
+    }
+
+    private void unknownPlace(ScalarNode scalar) {
+        if (findings.isFull()) {
+            return;
+        }
+        String text = scalar.text();
+        List<String> known = places();
+        findings.add(
+                scalar,
+                "nothing is called \"" + text + "\" before this line",
+                known.isEmpty() ? "a value with its unit" : "one of " + String.join(", ", known),
+                Nearest.to(text, known).map(near -> "write \"" + near + "\"").orElse(""));
     }
 
     /** Everything that a slot could be fed by so far. */
@@ -331,6 +456,14 @@ public final class ChainReader {
             }
             complete &= !needed || feeds.containsKey(slot.name());
         }
+        solve.filter(map.entries()::containsKey)
+                .ifPresent(
+                        slot ->
+                                findings.add(
+                                        map.keyPlace(slot),
+                                        name + " solves for " + slot + " and feeds it too",
+                                        "one or the other",
+                                        "delete this key, or solve"));
         long known = feeds.keySet().stream().filter(relation::isOutput).count();
         if (solve.isPresent() && known != 1) {
             findings.add(

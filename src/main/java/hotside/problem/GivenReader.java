@@ -12,6 +12,7 @@ import hotside.unit.Scale;
 import hotside.unit.Units;
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -29,7 +30,11 @@ public final class GivenReader {
     private static final Pattern LIST = Pattern.compile("one of((?:\\s+" + N + ")+)(?:\\s+(.*))?");
     private static final Pattern ROW = Pattern.compile("(" + N + "(?:\\s+" + N + ")+)\\s*(.*)");
     private static final Pattern ONE = Pattern.compile("(" + N + ")\\s*(.*)");
-    private static final Pattern UNIT = Pattern.compile(".*\\d\\s*([^\\d\\s].*)");
+    private static final Pattern UNIT =
+            Pattern.compile("(?:one of\\s+|to\\s+|by\\s+|" + N + "\\s*)+([^\\d\\s].*)");
+    private static final int LONGEST = 1_000;
+    private static final int MOST_READINGS = 50;
+    private static final int MOST_STEPS = 1_000;
     private static final String FORMS =
             "a value such as \"98.5 kPa\", a grid such as \"38 to 50 by 2 mm\", \"one of 38 44 46 mm\", or a row"
                     + " of readings such as \"149.6 150.9 kW\"";
@@ -47,6 +52,14 @@ public final class GivenReader {
      * @return the given, or nothing after a finding
      */
     public Optional<Given> read(String name, Node node, Quantity quantity) {
+        if (node instanceof ScalarNode scalar && scalar.text().length() > LONGEST) {
+            findings.add(
+                    node,
+                    name + " is " + scalar.text().length() + " characters long",
+                    "at most " + LONGEST,
+                    "");
+            return Optional.empty();
+        }
         if (node instanceof ScalarNode scalar) {
             Matcher row = ROW.matcher(scalar.text().strip());
             if (row.matches()) {
@@ -61,7 +74,10 @@ public final class GivenReader {
         if (node instanceof MapNode map && map.get("si").isPresent()) {
             refuseOthers(map, Set.of("si", "us"));
             Optional<Grid> si = scalarOf(map, "si").flatMap(s -> grid(s, quantity));
-            Optional<Grid> us = scalarOf(map, "us").flatMap(s -> grid(s, quantity));
+            Optional<Grid> us =
+                    map.get("us").isEmpty()
+                            ? Optional.empty()
+                            : scalarOf(map, "us").flatMap(s -> grid(s, quantity));
             return si.map(grid -> Given.number(name, quantity, grid, us));
         }
         findings.add(node, name + " is " + node.kind() + " that is no given", FORMS, "");
@@ -83,12 +99,20 @@ public final class GivenReader {
                 .orElse(Quantity.RATIO);
     }
 
+    /** True if this is written as a row of readings, so that it can feed no single number. */
+    static boolean isRow(Node node) {
+        return node instanceof MapNode map && map.get("readings").isPresent()
+                || node instanceof ScalarNode scalar
+                        && scalar.text().length() <= LONGEST
+                        && ROW.matcher(scalar.text().strip()).matches();
+    }
+
     /** What a given measures by the unit that it is written in, for one whose slot does not say. */
     public static Optional<Quantity> measuredIn(Node node) {
         if (node instanceof MapNode map) {
             return map.get("si").or(() -> map.get("around")).flatMap(GivenReader::measuredIn);
         }
-        if (!(node instanceof ScalarNode scalar)) {
+        if (!(node instanceof ScalarNode scalar) || scalar.text().length() > LONGEST) {
             return Optional.empty();
         }
         Matcher unit = UNIT.matcher(scalar.text().strip());
@@ -97,10 +121,13 @@ public final class GivenReader {
 
     /** Several numbers and one unit: a row of readings that stays as it is. */
     private Optional<Given> row(String name, ScalarNode scalar, Matcher row, Quantity quantity) {
-        var numbers =
-                Arrays.stream(row.group(1).strip().split("\\s+")).map(BigDecimal::new).toList();
+        List<BigDecimal> numbers = numbers(row.group(1));
         return scale(scalar, row.group(2), quantity)
                 .map(s -> Given.row(name, quantity, new Grid(numbers, s)));
+    }
+
+    private static List<BigDecimal> numbers(String spaced) {
+        return Arrays.stream(spaced.strip().split("\\s+")).map(Literal::number).toList();
     }
 
     private Optional<Given> readings(String name, MapNode map, Quantity quantity) {
@@ -112,16 +139,21 @@ public final class GivenReader {
         if (around.isEmpty() || count.isEmpty() || within.isEmpty() || steps.isEmpty()) {
             return Optional.empty();
         }
+        BigDecimal farthest = steps.get().multiply(BigDecimal.valueOf(MOST_STEPS));
         boolean sound =
-                count.get().compareTo(BigDecimal.valueOf(2)) >= 0
-                        && count.get().compareTo(BigDecimal.valueOf(50)) <= 0
+                isBetween(count.get(), BigDecimal.valueOf(2), BigDecimal.valueOf(MOST_READINGS))
+                        && count.get().stripTrailingZeros().scale() <= 0
                         && steps.get().signum() > 0
-                        && within.get().compareTo(steps.get()) >= 0;
+                        && isBetween(within.get(), steps.get(), farthest);
         if (!sound) {
             findings.add(
                     map,
                     name + ": these readings cannot be drawn",
-                    "2 to 50 readings, steps above 0 and not above within",
+                    "2 to "
+                            + MOST_READINGS
+                            + " readings, steps above 0, within of one to "
+                            + MOST_STEPS
+                            + " steps",
                     "");
             return Optional.empty();
         }
@@ -136,21 +168,25 @@ public final class GivenReader {
                         steps.get()));
     }
 
+    private static boolean isBetween(BigDecimal value, BigDecimal low, BigDecimal high) {
+        return value.compareTo(low) >= 0 && value.compareTo(high) <= 0;
+    }
+
     private Optional<ScalarNode> scalarOf(MapNode map, String key) {
         Optional<Node> node = map.get(key);
         if (node.isPresent() && node.get() instanceof ScalarNode scalar) {
             return Optional.of(scalar);
         }
-        if (!key.equals("us")) {
-            findings.add(map, "\"" + key + "\" is missing", FORMS, "");
-        }
+        node.ifPresentOrElse(
+                n -> findings.add(n, "\"" + key + "\" is " + n.kind(), FORMS, ""),
+                () -> findings.add(map, "\"" + key + "\" is missing", FORMS, ""));
         return Optional.empty();
     }
 
     private Optional<BigDecimal> number(MapNode map, String key) {
         Optional<ScalarNode> scalar = scalarOf(map, key);
         if (scalar.isPresent() && scalar.get().text().matches(N)) {
-            return Optional.of(new BigDecimal(scalar.get().text()));
+            return Optional.of(Literal.number(scalar.get().text()));
         }
         scalar.ifPresent(
                 s ->
@@ -175,12 +211,12 @@ public final class GivenReader {
     }
 
     private Optional<Grid> grid(ScalarNode scalar, Quantity quantity) {
-        String text = scalar.text().strip().replace('\u2212', '-');
+        String text = scalar.text().strip();
         Matcher steps = STEPS.matcher(text);
         if (steps.matches()) {
-            BigDecimal from = new BigDecimal(steps.group(1));
-            BigDecimal to = new BigDecimal(steps.group(2));
-            BigDecimal by = new BigDecimal(steps.group(3));
+            BigDecimal from = Literal.number(steps.group(1));
+            BigDecimal to = Literal.number(steps.group(2));
+            BigDecimal by = Literal.number(steps.group(3));
             if (by.signum() <= 0 || to.compareTo(from) < 0) {
                 findings.add(
                         scalar,
@@ -202,17 +238,14 @@ public final class GivenReader {
         }
         Matcher list = LIST.matcher(text);
         if (list.matches()) {
-            var values =
-                    Arrays.stream(list.group(1).strip().split("\\s+"))
-                            .map(BigDecimal::new)
-                            .toList();
+            List<BigDecimal> values = numbers(list.group(1));
             String unit = list.group(2) == null ? "" : list.group(2);
             return scale(scalar, unit, quantity).map(s -> new Grid(values, s));
         }
         Matcher one = ONE.matcher(text);
         if (one.matches()) {
             return scale(scalar, one.group(2), quantity)
-                    .map(s -> new Grid(java.util.List.of(new BigDecimal(one.group(1))), s));
+                    .map(s -> new Grid(List.of(Literal.number(one.group(1))), s));
         }
         findings.add(scalar, "\"" + text + "\" is no given", FORMS, "");
         return Optional.empty();
@@ -225,7 +258,7 @@ public final class GivenReader {
                     scalar.at(Math.max(0, scalar.text().lastIndexOf(unit))),
                     unit.isBlank()
                             ? "the unit is missing"
-                            : "unknown unit \"" + unit + "\" for a " + quantity.words(),
+                            : "unknown unit \"" + unit + "\" for " + Literal.a(quantity),
                     Literal.expected(quantity),
                     "");
         }

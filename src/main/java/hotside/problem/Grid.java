@@ -17,6 +17,9 @@ public record Grid(List<BigDecimal> values, Scale scale) {
     /** More than this many places is no grid but a continuum, and a slip of the author's. */
     public static final int MOST_VALUES = 10_000;
 
+    /** About so many steps make a natural grid. */
+    private static final int PLACES = 40;
+
     public Grid {
         values = List.copyOf(values);
     }
@@ -41,14 +44,30 @@ public record Grid(List<BigDecimal> values, Scale scale) {
      * @param high upper end, above {@code low}
      */
     public static Grid natural(double low, double high, Scale scale) {
-        double rough = (high - low) / 40;
+        double rough = (high - low) / PLACES;
         double power = StrictMath.pow(10, StrictMath.floor(StrictMath.log10(rough)));
         double lead = rough / power;
         BigDecimal step =
                 new BigDecimal(lead < 1.5 ? 1 : lead < 3.5 ? 2 : lead < 7.5 ? 5 : 10)
                         .multiply(new BigDecimal(power, new MathContext(1)));
-        BigDecimal from = new BigDecimal(low).divide(step, 0, RoundingMode.CEILING).multiply(step);
-        BigDecimal to = new BigDecimal(high).divide(step, 0, RoundingMode.FLOOR).multiply(step);
+        return within(low, high, step, scale);
+    }
+
+    /** As {@link #natural}, of whole numbers: nobody has two and a half cylinders. */
+    public static Grid whole(double low, double high, Scale scale) {
+        return high - low <= PLACES
+                ? within(low, high, BigDecimal.ONE, scale)
+                : natural(low, high, scale);
+    }
+
+    private static Grid within(double low, double high, BigDecimal step, Scale scale) {
+        BigDecimal from = decimal(low).divide(step, 0, RoundingMode.CEILING).multiply(step);
+        BigDecimal to = decimal(high).divide(step, 0, RoundingMode.FLOOR).multiply(step);
         return from.compareTo(to) > 0 ? new Grid(List.of(to), scale) : steps(from, to, step, scale);
+    }
+
+    /** The number that is meant: 0.3, not the 0.29999… that a conversion makes of it. */
+    private static BigDecimal decimal(double end) {
+        return new BigDecimal(end, new MathContext(12));
     }
 }

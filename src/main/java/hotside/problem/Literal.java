@@ -7,6 +7,7 @@ import hotside.unit.Reference;
 import hotside.unit.Scale;
 import hotside.unit.Unit;
 import hotside.unit.Units;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,8 +20,9 @@ import java.util.stream.Collectors;
  * Stricter than what a learner may type, because a file is written once and read often.
  */
 public final class Literal {
-    /** A number in a file. */
-    public static final String NUMBER = "[-\u2212]?\\d+(?:\\.\\d+)?(?:[eE][-+]?\\d+)?";
+    /** A number in a file. Nobody measures to thirty places, so a longer one is none. */
+    public static final String NUMBER =
+            "[-\u2212]?\\d{1,30}(?:\\.\\d{1,30})?(?:[eE][-+]?\\d{1,2})?(?!\\d)";
 
     private static final Pattern FORM = Pattern.compile("(" + NUMBER + ")\\s*(.*)");
 
@@ -60,9 +62,20 @@ public final class Literal {
         if (!matcher.matches()) {
             return Optional.empty();
         }
-        double number = Double.parseDouble(matcher.group(1).replace('\u2212', '-'));
+        double number = number(matcher.group(1)).doubleValue();
         return scale(matcher.group(2), quantity)
                 .map(scale -> scale.toSi(number, quantity, ambient));
+    }
+
+    /** The number of a text that {@link #NUMBER} matches. */
+    static BigDecimal number(String text) {
+        return new BigDecimal(text.replace('\u2212', '-'));
+    }
+
+    /** {@code a force}, {@code an absolute pressure}. */
+    public static String a(Quantity quantity) {
+        String words = quantity.words();
+        return ("aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ") + words;
     }
 
     /** What would have been a literal of this quantity, for findings. */

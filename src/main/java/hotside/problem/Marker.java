@@ -24,8 +24,11 @@ import java.util.Set;
  * what matches none is called wrong and no more, for a guess would mislead.
  */
 public final class Marker {
-    /** Fewer digits than this, and a right beginning, is asked for more. */
-    private static final int ENOUGH_DIGITS = 3;
+    /** So many digits are enough for most answers. */
+    private static final int USUAL_DIGITS = 3;
+
+    /** More digits than this are more than the givens have. */
+    private static final int TOO_MANY_DIGITS = 6;
 
     /** Slack for answers that went through a unit conversion on their way, relative. */
     private static final double ROUNDING = 1e-9;
@@ -76,42 +79,65 @@ public final class Marker {
         }
         Typed.Understood answer = (Typed.Understood) typed;
         if (!answer.unitTyped() && needsUnit(ask.quantity())) {
-            return new Verdict(
-                    Verdict.Kind.ASK,
-                    Optional.empty(),
-                    answer.si(),
+            return question(
+                    answer,
                     "In which unit? Type it behind the number, for instance "
                             + text.strip()
                             + " "
                             + scale.label()
                             + ".");
         }
-        return judge(index, answer);
+        if (isNumberForPercent(index, answer)) {
+            return question(
+                    answer,
+                    "The answer is asked in percent, and as typed it is "
+                            + told(index, answer.si())
+                            + ". Type "
+                            + told(index, answer.asTyped())
+                            + " if that is what you mean.");
+        }
+        return judge(index, answer, digits(text, answer));
+    }
+
+    private static Verdict question(Typed.Understood answer, String question) {
+        return new Verdict(Verdict.Kind.ASK, Optional.empty(), answer.si(), question);
+    }
+
+    /** A bare 0.85 where 85 % is right: not a mistake before it is known what was meant. */
+    private boolean isNumberForPercent(int index, Typed.Understood answer) {
+        Variant.Answer right = variant.answers().get(index);
+        return variant.template().asks().get(index).quantity() == Quantity.PERCENTAGE
+                && !answer.unitTyped()
+                && within(answer.asTyped(), right.value(), right.band())
+                && !within(answer.si(), right.value(), right.band());
     }
 
     private static boolean needsUnit(Quantity quantity) {
         return quantity.dimension() != Dimension.RATIO && quantity.dimension() != Dimension.NONE;
     }
 
-    private Verdict judge(int index, Typed.Understood answer) {
+    private Verdict judge(int index, Typed.Understood answer, int digits) {
         double value = answer.si();
         Variant.Answer right = variant.answers().get(index);
         if (within(value, right.value(), right.band())) {
             return new Verdict(
-                    Verdict.Kind.RIGHT, Optional.empty(), value, rightFeedback(index, answer));
+                    Verdict.Kind.RIGHT, Optional.empty(), value, rightFeedback(index, digits));
         }
         Optional<Verdict> carried = carried(index, value);
         if (carried.isPresent()) {
             return carried.get();
         }
-        if (coarse(answer, index, right.value())) {
+        if (coarse(answer, digits, index, right.value())) {
             return new Verdict(
                     Verdict.Kind.COARSE,
                     Optional.empty(),
                     value,
-                    "It begins as it should, but more digits are needed to tell. Give three figures.");
+                    "It begins as it should, but more digits are needed to tell. "
+                            + (digits < USUAL_DIGITS
+                                    ? "Give three figures."
+                                    : "Give one or two figures more."));
         }
-        List<Variant.Slipped> matches = matches(index, value);
+        List<Variant.Slipped> matches = matches(index, answer, digits);
         if (!matches.isEmpty()) {
             return mistake(index, value, matches);
         }
@@ -137,13 +163,19 @@ public final class Marker {
         return ratio > 1 ? "too much" : "too little";
     }
 
-    private String rightFeedback(int index, Typed.Understood answer) {
+    private String rightFeedback(int index, int digits) {
         String full = Answers.told(variant, index);
-        return answer.significantDigits() > 6
+        return digits > TOO_MANY_DIGITS
                 ? "To four figures it is "
                         + full
                         + "; more digits than the givens have say nothing."
                 : "To four figures it is " + full + ".";
+    }
+
+    /** Significant digits as typed: a fraction counts as exact, but boasts of no digits. */
+    private static int digits(String text, Typed.Understood answer) {
+        long typed = text.chars().filter(Character::isDigit).count();
+        return (int) Math.min(typed, answer.significantDigits());
     }
 
     /** What the learner's own wrong earlier answers lead to, by the right method. */
@@ -157,14 +189,31 @@ public final class Marker {
         if (!within(value, expected, band)) {
             return Optional.empty();
         }
+        boolean off = anyOff(index);
         return Optional.of(
                 new Verdict(
-                        Verdict.Kind.CARRIED,
+                        off ? Verdict.Kind.CARRIED : Verdict.Kind.RIGHT,
                         Optional.empty(),
                         value,
-                        "It follows rightly from your earlier answer, which is off: put that right and "
-                                + Answers.told(variant, index)
-                                + " comes out here."));
+                        off
+                                ? "It follows rightly from your earlier answer, which is off: put that right and "
+                                        + Answers.told(variant, index)
+                                        + " comes out here."
+                                : "It follows from your earlier answers as you rounded them; with all their figures "
+                                        + Answers.told(variant, index)
+                                        + " comes out."));
+    }
+
+    /** True if an earlier answer was more than rounded. */
+    private boolean anyOff(int index) {
+        for (int i = 0; i < index; i++) {
+            double given = understood.get(i);
+            Variant.Answer right = variant.answers().get(i);
+            if (!Double.isNaN(given) && !within(given, right.value(), right.band())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The learner's earlier answers that differ from the right ones; NaN for the others. */
@@ -187,35 +236,66 @@ public final class Marker {
         }
     }
 
-    private List<Variant.Slipped> matches(int index, double value) {
+    private List<Variant.Slipped> matches(int index, Typed.Understood answer, int digits) {
         List<Variant.Slipped> fresh =
                 nearest(
                         variant.slips().stream().filter(s -> s.ask() == index).toList(),
-                        index,
-                        value);
+                        answer,
+                        digits);
         if (!fresh.isEmpty()) {
             return fresh;
         }
         List<Double> own = own(index);
-        if (own.stream().allMatch(d -> Double.isNaN(d))) {
+        if (own.stream().anyMatch(d -> !Double.isNaN(d))) {
+            List<Variant.Slipped> carried =
+                    variant.template().mistakes().stream()
+                            .map(m -> slipped(m, index, replayed(index, own, Optional.of(m))))
+                            .toList();
+            List<Variant.Slipped> found = nearest(carried, answer, digits);
+            if (!found.isEmpty()) {
+                return found;
+            }
+        }
+        return nearest(wrongZero(index), answer, digits);
+    }
+
+    private static Variant.Slipped slipped(Mistake mistake, int index, double value) {
+        return new Variant.Slipped(mistake, index, value);
+    }
+
+    /** The right pressure counted from the wrong zero, which no template has to list. */
+    private List<Variant.Slipped> wrongZero(int index) {
+        Ask ask = variant.template().asks().get(index);
+        Slips slip =
+                switch (ask.quantity()) {
+                    case PRESSURE -> Slips.GAUGE_AS_ABSOLUTE;
+                    case GAUGE_PRESSURE -> Slips.ABSOLUTE_AS_GAUGE;
+                    default -> null;
+                };
+        if (slip == null) {
             return List.of();
         }
-        List<Variant.Slipped> carried =
-                variant.template().mistakes().stream()
-                        .map(
-                                m ->
-                                        new Variant.Slipped(
-                                                m, index, replayed(index, own, Optional.of(m))))
-                        .toList();
-        return nearest(carried, index, value);
+        Mistake mistake =
+                new Mistake(
+                        slip,
+                        ask.place(),
+                        Optional.empty(),
+                        1,
+                        Optional.of(slip.answerIfText()),
+                        Optional.of(slip.answerCheckText()),
+                        Optional.empty());
+        double right = variant.answers().get(index).value();
+        double wrong = slip.spoil(right, new Slips.Surroundings(variant.ambient(), right, 1));
+        return List.of(slipped(mistake, index, wrong));
     }
 
     /** The mistakes whose number this is; several only if they give one and the same number. */
-    private List<Variant.Slipped> nearest(List<Variant.Slipped> slips, int index, double value) {
-        Ask.Tolerance tolerance = variant.template().asks().get(index).tolerance();
+    private List<Variant.Slipped> nearest(
+            List<Variant.Slipped> slips, Typed.Understood answer, int digits) {
+        double value = answer.si();
         Optional<Variant.Slipped> best =
                 slips.stream()
-                        .filter(s -> within(value, s.value(), tolerance.band(s.value())))
+                        .filter(s -> isMeant(s, answer, digits))
                         .min(
                                 (a, b) ->
                                         Double.compare(
@@ -237,8 +317,8 @@ public final class Marker {
         Set<String> checks = new LinkedHashSet<>();
         for (Variant.Slipped match : matches) {
             Mistake mistake = match.mistake();
-            ifs.add(filled(mistake.ifText().orElse(mistake.slip().ifText()), mistake));
-            checks.add(filled(mistake.checkText().orElse(mistake.slip().checkText()), mistake));
+            ifs.add(filled(mistake.ifText().orElseGet(mistake.slip()::ifText), mistake));
+            checks.add(filled(mistake.checkText().orElseGet(mistake.slip()::checkText), mistake));
         }
         StringBuilder text =
                 new StringBuilder("Your number is what you would get if ")
@@ -277,16 +357,24 @@ public final class Marker {
                         .chain()
                         .slotAt(place)
                         .or(() -> ChainReader.fedBy(variant.template().chain(), place));
-        return slot.map(s -> "the " + s.meaning()).orElse("the " + place);
+        return NounPhrase.of(slot.map(Slot::meaning).orElse(place));
     }
 
-    private boolean coarse(Typed.Understood answer, int index, double right) {
-        int digits = answer.significantDigits();
-        if (digits >= ENOUGH_DIGITS || digits < 1) {
-            return false;
-        }
+    /** Within the tolerance of the slip's number, or that number to the figures typed. */
+    private boolean isMeant(Variant.Slipped slip, Typed.Understood answer, int digits) {
+        Ask.Tolerance tolerance = variant.template().asks().get(slip.ask()).tolerance();
+        return within(answer.si(), slip.value(), tolerance.band(slip.value()))
+                || digits >= USUAL_DIGITS && isRounded(answer, digits, slip.ask(), slip.value());
+    }
+
+    private boolean coarse(Typed.Understood answer, int digits, int index, double right) {
+        return digits >= 1 && isRounded(answer, digits, index, right);
+    }
+
+    /** True if the answer is this value, SI, rounded to so many figures. */
+    private boolean isRounded(Typed.Understood answer, int digits, int index, double value) {
         Quantity quantity = variant.template().asks().get(index).quantity();
-        double shown = answer.scale().fromSi(right, quantity, variant.ambient());
+        double shown = answer.scale().fromSi(value, quantity, variant.ambient());
         return Math.abs(Numbers.rounded(shown, digits) - answer.asTyped())
                 <= ROUNDING * Math.abs(shown);
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.problem;
 
+import hotside.unit.Numbers;
 import java.util.Optional;
 
 /**
@@ -26,9 +27,14 @@ public record Mistake(
 
     /**
      * How verdicts and records call it: the slip and the place, such as {@code
-     * gauge-as-absolute@push.upstream}.
+     * gauge-as-absolute@push.upstream}, and what else tells it from its like: {@code
+     * taken-instead@push.downstream=p4}, {@code factor@push.force=2}.
      */
     public String id() {
-        return slip.id() + "@" + at;
+        String more =
+                slip.needsOther() && with.isPresent()
+                        ? "=" + with.get()
+                        : slip == Slips.FACTOR ? "=" + Numbers.plain(factor) : "";
+        return slip.id() + "@" + at + more;
     }
 }

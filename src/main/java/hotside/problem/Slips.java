@@ -26,6 +26,10 @@ public enum Slips {
     TURNED_OVER((x, s) -> 1 / x),
     SQUARED((x, s) -> x * x),
     ROOT_FORGOTTEN((x, s) -> x * x),
+    /** A ratio taken as the rise above one. */
+    ONE_LEFT_OUT((x, s) -> x - 1),
+    /** What a share leaves, taken for the share. */
+    REST_FOR_SHARE((x, s) -> 1 - x),
     PERCENT_AS_NUMBER((x, s) -> x * 100),
     PERCENT_TWICE((x, s) -> x / 100),
     MINUTES_AS_SECONDS((x, s) -> x * 60),
@@ -98,6 +102,16 @@ public enum Slips {
     /** The clause after "what you would get if", with {@code {what}} for the value concerned. */
     public String ifText() {
         return WORDS.getString(id() + ".if");
+    }
+
+    /** {@link #ifText} where the answer itself is counted from the wrong zero. */
+    String answerIfText() {
+        return WORDS.getString(id() + ".answer.if");
+    }
+
+    /** {@link #checkText} where the answer itself is counted from the wrong zero. */
+    String answerCheckText() {
+        return WORDS.getString(id() + ".answer.check");
     }
 
     /** The advice after "check". */

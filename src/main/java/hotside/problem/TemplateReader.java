@@ -25,14 +25,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Reads a problem file into a template, or into findings that say what is wrong with it. */
 public final class TemplateReader {
-    private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+    private static final Pattern ID = Pattern.compile("[a-z0-9]+(?:-[a-z0-9]+)*+");
     private static final Pattern SKILL = Pattern.compile("[a-z0-9-]+\\.[a-z0-9-]+");
-    private static final Pattern GIVEN_IN_TEXT = Pattern.compile("\\{\\{\\s*([^}]*?)\\s*\\}\\}");
+    private static final Pattern GIVEN_IN_TEXT =
+            Pattern.compile("\\{\\{\\s*+([^{}]{0,100}?)\\s*+}}");
+    private static final int LONGEST_NAME = 100;
+    private static final int MOST_GIVENS = 40;
+    private static final int MOST_ASKS = 12;
+    private static final int MOST_MISTAKES = 60;
 
     private final ContentFile file;
     private final Findings findings;
@@ -65,7 +72,9 @@ public final class TemplateReader {
                 ChainReader.read(
                         ChainReader.map(fields, "work"),
                         givenNodes,
-                        Units.STANDARD_ATMOSPHERE,
+                        givenNodes.get(Variants.AMBIENT).isPresent()
+                                ? Double.NaN
+                                : Units.STANDARD_ATMOSPHERE,
                         findings);
         List<Given> givens = givens(givenNodes, chain);
         List<Ask> asks = asks(fields.maps("ask"), chain);
@@ -101,6 +110,11 @@ public final class TemplateReader {
                         fingerprint(file.text())));
     }
 
+    /** True for {@code strand.skill}. */
+    public static boolean isSkill(String text) {
+        return text.length() <= LONGEST_NAME && SKILL.matcher(text).matches();
+    }
+
     private Template.Kind kind(String text) {
         for (Template.Kind kind : Template.Kind.values()) {
             if (kind.name().toLowerCase(Locale.ROOT).equals(text)) {
@@ -115,7 +129,8 @@ public final class TemplateReader {
     }
 
     private void checkForm(String text, Pattern form, String key, String expected) {
-        if (!text.isEmpty() && !form.matcher(text).matches()) {
+        boolean fits = text.length() <= LONGEST_NAME && form.matcher(text).matches();
+        if (!text.isEmpty() && !fits) {
             findings.add(
                     fields.place(key), key + " \"" + text + "\" has the wrong form", expected, "");
         }
@@ -128,52 +143,44 @@ public final class TemplateReader {
                 .forEach(
                         (name, entry) -> {
                             Quantity quantity = GivenReader.quantity(name, entry.value(), chain);
-                            reader.read(name, entry.value(), quantity).ifPresent(givens::add);
-                            refuseMixedUse(name, entry.keyPlace(), chain, quantity);
+                            if (givens.size() < MOST_GIVENS) {
+                                reader.read(name, entry.value(), quantity).ifPresent(givens::add);
+                            }
+                            ChainReader.refuseMixedUse(
+                                    name, entry.keyPlace(), chain, quantity, findings);
                         });
+        refuseTooMany("givens", nodes.entries().size(), MOST_GIVENS);
         return givens;
     }
 
-    private void refuseMixedUse(String name, Place place, Chain chain, Quantity quantity) {
-        for (Chain.Use use : chain.uses()) {
-            use.feeds()
-                    .forEach(
-                            (slot, feed) -> {
-                                Quantity wanted =
-                                        use.relation().slot(slot).orElseThrow().quantity();
-                                if (feed instanceof Chain.From from
-                                        && from.place().equals(name)
-                                        && !ChainReader.fits(quantity, wanted)) {
-                                    findings.add(
-                                            place,
-                                            name
-                                                    + " feeds a "
-                                                    + quantity.words()
-                                                    + " and, in "
-                                                    + use.name()
-                                                    + "."
-                                                    + slot
-                                                    + ", a "
-                                                    + wanted.words(),
-                                            "one kind of value",
-                                            "turn gauge into absolute with the relation absolute-pressure, or use two givens");
-                                }
-                            });
+    private boolean refuseTooMany(String key, int count, int most) {
+        if (count > most) {
+            findings.add(
+                    fields.keyPlace(key),
+                    count + " " + key + " in one problem",
+                    "at most " + most,
+                    "make several problems of it");
         }
+        return count > most;
     }
 
     private List<Ask> asks(List<Fields> list, Chain chain) {
         List<Ask> asks = new ArrayList<>();
+        if (refuseTooMany("ask", list.size(), MOST_ASKS)) {
+            return asks;
+        }
+        List<String> known = results(chain);
         for (Fields ask : list) {
             String place = ask.text("of");
             String phrase = ask.text("say");
-            Optional<Slot> slot = chain.slotAt(place);
+            Optional<Slot> slot = chain.slotAt(place).filter(s -> known.contains(place));
             if (slot.isEmpty()) {
-                if (!place.isEmpty() && !chain.uses().isEmpty()) {
-                    List<String> known = results(chain);
+                if (!place.isEmpty() && !known.isEmpty()) {
                     findings.add(
                             ask.place("of"),
-                            "nothing is found at \"" + place + "\"",
+                            chain.slotAt(place).isEmpty()
+                                    ? "nothing is found at \"" + place + "\""
+                                    : place + " goes in and does not come out",
                             "one of " + String.join(", ", known),
                             Nearest.to(place, known).map(n -> "write \"" + n + "\"").orElse(""));
                 }
@@ -216,6 +223,11 @@ public final class TemplateReader {
      * temperature.
      */
     private Ask.Tolerance tolerance(String text, Slot slot, Place place) {
+        String expected = "such as \"2 %\", \"1 K\" or \"2 % or 1 K\"";
+        if (text.length() > LONGEST_NAME) {
+            findings.add(place, "a tolerance of " + text.length() + " characters", expected, "");
+            return Ask.Tolerance.USUAL;
+        }
         double relative = 0;
         double absolute = 0;
         Quantity amount =
@@ -231,12 +243,8 @@ public final class TemplateReader {
                             : Optional.empty();
             Optional<Double> fixed =
                     share.isPresent() ? Optional.empty() : Literal.value(part, amount, 0);
-            if (share.isEmpty() && fixed.isEmpty()) {
-                findings.add(
-                        place,
-                        "\"" + part + "\" is no tolerance",
-                        "such as \"2 %\", \"1 K\" or \"2 % or 1 K\"",
-                        "");
+            if (share.or(() -> fixed).filter(t -> t > 0).isEmpty()) {
+                findings.add(place, "\"" + part + "\" is no tolerance", expected, "");
             }
             relative = share.orElse(relative);
             absolute = fixed.orElse(absolute);
@@ -246,6 +254,9 @@ public final class TemplateReader {
 
     private List<Mistake> mistakes(List<Fields> list, Chain chain, MapNode givens) {
         List<Mistake> mistakes = new ArrayList<>();
+        if (refuseTooMany("mistakes", list.size(), MOST_MISTAKES)) {
+            return mistakes;
+        }
         for (Fields fields : list) {
             String slipId = fields.text("slip");
             String at = fields.text("at");
@@ -284,11 +295,26 @@ public final class TemplateReader {
                         "factor:, if: and check:",
                         "");
             }
-            double number =
+            Optional<Double> number =
                     factor.filter(f -> f.matches(Literal.NUMBER))
-                            .map(Double::parseDouble)
-                            .orElse(1.0);
-            mistakes.add(new Mistake(slip.get(), at, with, number, ifText, checkText, world));
+                            .map(f -> Literal.number(f).doubleValue());
+            if (factor.isPresent() && number.isEmpty()) {
+                findings.add(
+                        fields.place("factor"),
+                        "\"" + factor.get() + "\" is no factor",
+                        "a number without a unit",
+                        "");
+            }
+            Mistake mistake =
+                    new Mistake(slip.get(), at, with, number.orElse(1.0), ifText, checkText, world);
+            if (mistakes.stream().anyMatch(m -> m.id().equals(mistake.id()))) {
+                findings.add(
+                        fields.place("slip"),
+                        "the mistake " + mistake.id() + " a second time",
+                        "each mistake once",
+                        "delete one of the two");
+            }
+            mistakes.add(mistake);
         }
         return mistakes;
     }
@@ -311,35 +337,25 @@ public final class TemplateReader {
         }
     }
 
-    /** Everything that a problem may ask for: results, and inputs that are solved for. */
+    /** Everything that a problem may ask for: inputs that are solved for, and results not fed. */
     private static List<String> results(Chain chain) {
         List<String> known = new ArrayList<>();
         for (Chain.Use use : chain.uses()) {
-            use.solveFor()
-                    .ifPresentOrElse(
-                            slot -> known.add(use.name() + "." + slot),
-                            () ->
-                                    use.relation()
-                                            .outputs()
-                                            .forEach(
-                                                    slot ->
-                                                            known.add(
-                                                                    use.name()
-                                                                            + "."
-                                                                            + slot.name())));
+            use.solveFor().ifPresent(slot -> known.add(use.name() + "." + slot));
+            use.relation().outputs().stream()
+                    .filter(slot -> !use.feeds().containsKey(slot.name()))
+                    .forEach(slot -> known.add(use.name() + "." + slot.name()));
         }
         return known;
     }
 
     private void checkText(Body body, List<Given> givens) {
         List<String> names = givens.stream().map(Given::name).toList();
-        Map<String, Boolean> told = new LinkedHashMap<>();
-        names.forEach(name -> told.put(name, false));
         String[] lines = file.body().split("\n", -1);
         for (int i = 0; i < lines.length; i++) {
             Matcher matcher = GIVEN_IN_TEXT.matcher(lines[i]);
             while (matcher.find()) {
-                if (told.put(matcher.group(1), true) == null) {
+                if (!names.contains(matcher.group(1))) {
                     findings.add(
                             file.inBody(i + 1, lines[i].codePointCount(0, matcher.start()) + 1),
                             "no given is called \"" + matcher.group(1) + "\"",
@@ -348,8 +364,14 @@ public final class TemplateReader {
                 }
             }
         }
+        Set<String> told =
+                GIVEN_IN_TEXT
+                        .matcher(body.prompt())
+                        .results()
+                        .map(match -> match.group(1))
+                        .collect(Collectors.toSet());
         for (Given given : givens) {
-            if (!body.prompt().contains("{{" + given.name() + "}}")) {
+            if (!told.contains(given.name())) {
                 findings.add(
                         file.inBody(1, 1),
                         "the text never tells the given " + given.name(),

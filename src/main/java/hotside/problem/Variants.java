@@ -2,19 +2,23 @@
 package hotside.problem;
 
 import hotside.relation.RelationException;
+import hotside.relation.SlotScale;
 import hotside.relation.Values;
+import hotside.statistics.draw.SplitMix64;
 import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 import hotside.unit.Scale;
 import hotside.unit.UnitSystem;
 import hotside.unit.Units;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * Draws variants. The same template, seed and unit system give the same numbers on every machine
@@ -35,6 +39,12 @@ public final class Variants {
 
     /** A mistake this close to the right answer, relatively, does not touch that answer. */
     private static final double SAME = 1e-6;
+
+    /**
+     * Bands are compared with a little more than themselves. Round grids often land on a band's
+     * very edge, where the last digit would decide, and last digits differ between machines.
+     */
+    private static final double EDGE = 1.001;
 
     private Variants() {}
 
@@ -66,8 +76,18 @@ public final class Variants {
                         + obstacle);
     }
 
+    /** True if a sound variant is drawn from this seed. */
+    static boolean draws(Template template, long seed, UnitSystem system) {
+        try {
+            draw(template, seed, system);
+            return true;
+        } catch (NoVariantException e) {
+            return false;
+        }
+    }
+
     /** 64-bit FNV-1a, so that one seed gives different numbers to different problems. */
-    private static long hash(String text) {
+    static long hash(String text) {
         long hash = 0xcbf29ce484222325L;
         for (byte b : text.getBytes(StandardCharsets.UTF_8)) {
             hash = (hash ^ (b & 0xff)) * 0x100000001b3L;
@@ -144,18 +164,22 @@ public final class Variants {
          * A number drawn for one shop, as the other would say it: rounded, and then meant as
          * rounded.
          */
-        private static Picked convert(Given given, Picked picked) {
-            Scale to = given.quantity().shown(UnitSystem.US_SHOP);
+        private Picked convert(Given given, Picked picked) {
+            Scale to =
+                    ChainReader.fedBy(template.chain(), given.name())
+                            .map(slot -> SlotScale.of(slot, UnitSystem.US_SHOP))
+                            .orElse(given.quantity().shown(UnitSystem.US_SHOP));
             Scale scale = new Scale(to.unit(), picked.scale().reference());
+            if (scale.equals(picked.scale())) {
+                return picked;
+            }
             double air = Units.STANDARD_ATMOSPHERE;
+            MathContext digits = new MathContext(given.isRow() ? 4 : 3, RoundingMode.HALF_EVEN);
             List<BigDecimal> numbers =
                     picked.numbers().stream()
                             .map(n -> picked.scale().toSi(n.doubleValue(), given.quantity(), air))
                             .map(si -> scale.fromSi(si, given.quantity(), air))
-                            .map(
-                                    value ->
-                                            BigDecimal.valueOf(
-                                                    Numbers.rounded(value, given.isRow() ? 4 : 3)))
+                            .map(value -> new BigDecimal(value, digits))
                             .toList();
             return new Picked(numbers, scale);
         }
@@ -175,16 +199,21 @@ public final class Variants {
             String label = picked.scale().label();
             String numbers =
                     picked.numbers().stream()
-                            .map(
-                                    n ->
-                                            given.isRow()
-                                                    ? n.toPlainString()
-                                                    : Numbers.plain(n.doubleValue()))
-                            .reduce((a, b) -> a + "; " + b)
-                            .orElseThrow();
+                            .map(n -> told(given, n))
+                            .collect(Collectors.joining("; "));
             shown.put(
                     given.name(),
                     label.isEmpty() ? numbers : numbers + "\u00a0" + label.replace(' ', '\u00a0'));
+        }
+
+        private static String told(Given given, BigDecimal number) {
+            if (given.quantity() == Quantity.FLAG) {
+                return number.signum() == 0 ? "no" : "yes";
+            }
+            boolean plain = number.precision() - number.scale() <= 10 && number.scale() <= 10;
+            return plain
+                    ? number.toPlainString().replace('-', '−')
+                    : Numbers.plain(number.doubleValue());
         }
 
         Variant variant(long seed) {
@@ -219,7 +248,8 @@ public final class Variants {
                 for (Given given : template.givens()) {
                     if (given.quantity() == ask.quantity()
                             && givens.get(given.name()) instanceof Double number
-                            && Math.abs(number - answers.get(i).value()) <= answers.get(i).band()) {
+                            && Math.abs(number - answers.get(i).value())
+                                    <= EDGE * answers.get(i).band()) {
                         throw new Unsound(
                                 "the answer " + ask.place() + " equals the given " + given.name());
                     }
@@ -260,7 +290,7 @@ public final class Variants {
                 if (off <= SAME * Math.abs(right.value())) {
                     continue;
                 }
-                if (off <= 2 * right.band()) {
+                if (off <= EDGE * 2 * right.band()) {
                     throw new Unsound(
                             "it gives "
                                     + Numbers.significant(value, 4)
@@ -287,7 +317,9 @@ public final class Variants {
                     Variant.Slipped b = slips.get(j);
                     double apart = Math.abs(a.value() - b.value());
                     double band = plain.template().asks().get(a.ask()).tolerance().band(a.value());
-                    if (a.ask() == b.ask() && apart > SAME * Math.abs(a.value()) && apart <= band) {
+                    if (a.ask() == b.ask()
+                            && apart > SAME * Math.abs(a.value())
+                            && apart <= EDGE * band) {
                         throw new Unsound(
                                 "the mistakes "
                                         + a.mistake().id()

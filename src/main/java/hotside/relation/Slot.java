@@ -2,6 +2,7 @@
 package hotside.relation;
 
 import hotside.unit.Quantity;
+import hotside.unit.UnitSystem;
 import java.util.List;
 import java.util.Optional;
 
@@ -171,6 +172,7 @@ public final class Slot {
 
     /**
      * The slot for readings of a known quantity; itself if it does not hold readings as measured.
+     * What is usual was said in numbers as people read them, so it counts in their unit: kW, not W.
      */
     Slot measuring(Quantity known) {
         if (quantity != Quantity.AS_MEASURED) {
@@ -178,6 +180,9 @@ public final class Slot {
         }
         Draft d = new Draft(this);
         d.quantity = known;
+        double unit = known.shown(UnitSystem.SI_SHOP).unit().factor();
+        d.usualMin *= unit;
+        d.usualMax *= unit;
         return d.build();
     }
 

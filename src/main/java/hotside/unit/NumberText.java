@@ -160,7 +160,7 @@ record NumberText(
     }
 
     private static String rest(Matcher m, String tidy) {
-        return Spelling.tidy(tidy.substring(m.end()));
+        return Spelling.tidy(tidy.substring(m.end())).replace(Spelling.FIXED_SPACE, ' ');
     }
 
     private static double signed(Matcher m, double value) {

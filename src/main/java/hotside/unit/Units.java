@@ -486,7 +486,7 @@ public final class Units {
     /**
      * What a value in this unit most likely measures: the first quantity of the first dimension
      * that has the spelling. A pressure without a mark is taken as a difference, which has no zero
-     * to get wrong.
+     * to get wrong, and a number of percent as a percentage.
      *
      * @param spelling a unit, for pressures with or without {@code gauge} or {@code abs} after it
      */
@@ -500,6 +500,9 @@ public final class Units {
                     gauge
                             ? Quantity.GAUGE_PRESSURE
                             : absolute ? Quantity.PRESSURE : Quantity.PRESSURE_DIFFERENCE);
+        }
+        if (bare.equals("%")) {
+            return Optional.of(Quantity.PERCENTAGE);
         }
         return Arrays.stream(Quantity.values())
                 .filter(quantity -> find(quantity.dimension(), bare).isPresent())

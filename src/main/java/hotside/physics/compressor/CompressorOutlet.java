@@ -84,6 +84,20 @@ public final class CompressorOutlet {
     }
 
     /**
+     * Pressure ratio that a work reaches; the inverse of {@link #specificWork}.
+     *
+     * @param inletTemperature K
+     * @param specificWork on each kilogram, J/kg
+     * @param efficiency isentropic, above 0
+     * @return outlet over inlet, absolute
+     */
+    public static double pressureRatio(
+            double inletTemperature, double specificWork, double efficiency) {
+        double rise = specificWork * efficiency / (DryAir.CP * inletTemperature);
+        return Math.exp(Math.log1p(rise) / EXPONENT);
+    }
+
+    /**
      * Isentropic efficiency from what was measured.
      *
      * @param pressureRatio outlet over inlet, absolute, above 1

@@ -58,6 +58,7 @@ public final class DuctCapacity {
 
     private static final double ACCURACY = 1e-13;
     private static final int MOST_EVALUATIONS = 200;
+    private static final int MOST_DOUBLINGS = 60;
 
     /**
      * @param massFlow what it carries, kg/s
@@ -91,7 +92,14 @@ public final class DuctCapacity {
                         DuctFlow.of(flow, totalTemperature, exitPressure, pipe, gas).drop()
                                 - dropAllowed;
         double high = choking;
-        while (miss.value(high) < 0) {
+        for (int i = 0; miss.value(high) < 0; i++) {
+            if (i == MOST_DOUBLINGS) {
+                throw new RelationException(
+                        "exitPressure",
+                        "duct-capacity: no flow is found that leaves against "
+                                + Numbers.significant(exitPressure, 5)
+                                + " Pa");
+            }
             high *= 2;
         }
         double flow = new BrentSolver(ACCURACY, 0, 0).solve(MOST_EVALUATIONS, miss, 0, high);

@@ -17,6 +17,9 @@ import hotside.unit.Quantity;
  * exceeds pm, and gains more when it does not.
  */
 public final class ResidualEffect {
+    /** Ratio of specific heats of the cylinder's gas; Heywood 1988, chapter 5, from memory. */
+    public static final double GAMMA = 1.35;
+
     public static final Relation RELATION =
             Relation.named(
                             "residual-effect",
@@ -49,7 +52,7 @@ public final class ResidualEffect {
                                             "ratio of specific heats of the gas in the cylinder")
                                     .between(1, 1.7)
                                     .usual(1.2, 1.4, "burnt gas and charge have 1.2 to 1.4")
-                                    .orElse(1.35))
+                                    .orElse(GAMMA))
                     .output(
                             "breathingFactor",
                             "k",

@@ -93,6 +93,29 @@ public final class TurbineSwallow {
                 outletPressure, massFlow / conductance(area, inletTemperature, gamma, gasConstant));
     }
 
+    /**
+     * Pressure behind the turbine that lets a flow through it; the other inverse of {@link
+     * #massFlow}.
+     *
+     * @param massFlow kg/s, at least 0
+     * @param area effective, m², above 0
+     * @param inletPressure absolute, Pa
+     * @param inletTemperature K
+     * @param gamma ratio of specific heats, above 1
+     * @param gasConstant J/(kg·K)
+     * @return absolute, Pa; not a number if even no pressure behind draws so much through
+     */
+    public static double outletPressure(
+            double massFlow,
+            double area,
+            double inletPressure,
+            double inletTemperature,
+            double gamma,
+            double gasConstant) {
+        double needed = massFlow / conductance(area, inletTemperature, gamma, gasConstant);
+        return Math.sqrt((inletPressure - needed) * (inletPressure + needed));
+    }
+
     /** Choked flow for each pascal before the turbine, kg/(s·Pa). */
     private static double conductance(
             double area, double inletTemperature, double gamma, double gasConstant) {

@@ -86,6 +86,15 @@ class TurbineSwallowTest {
             @ForAll @DoubleRange(min = 90e3, max = 150e3) double back) {
         double p3 = TurbineSwallow.inletPressure(flow, 1.3e-3, 1100, back, 1.33, 285);
         assertEquals(flow, TurbineSwallow.massFlow(1.3e-3, p3, 1100, back, 1.33, 285), 1e-7);
+        double p4 = TurbineSwallow.outletPressure(flow, 1.3e-3, p3, 1100, 1.33, 285);
+        assertEquals(back, p4, 1e-8 * back);
+    }
+
+    @Test
+    void noPressureBehindDrawsMoreThanTheChokedFlow() {
+        double choked = TurbineSwallow.massFlow(1.3e-3, 200e3, 1100, 0, 1.33, 285);
+        double p4 = TurbineSwallow.outletPressure(1.001 * choked, 1.3e-3, 200e3, 1100, 1.33, 285);
+        assertTrue(Double.isNaN(p4));
     }
 
     @Property(seed = "20261125")

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
-package hotside.problem;
+package hotside.statistics.draw;
 
 /**
- * The generator that problems are drawn with, frozen: a seed gives the same numbers on every
- * machine and in every later version.
+ * The generator that problems and readings are drawn with, frozen: a seed gives the same numbers on
+ * every machine and in every later version.
  *
  * <p>Source: Steele, Lea and Flood, Fast Splittable Pseudorandom Number Generators, OOPSLA 2014;
  * the constants are those of the public-domain splitmix64.c.

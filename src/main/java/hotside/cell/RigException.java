@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.cell;
+
+/** A rig was asked for what it has not, or cannot run so. The message is fit for people. */
+public final class RigException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    private final String what;
+    private final String expected;
+
+    /**
+     * @param what is the matter, a phrase
+     * @param expected what would have been right, a phrase; empty if the first says it
+     */
+    RigException(String what, String expected) {
+        super(expected.isEmpty() ? what : what + "; expected " + expected);
+        this.what = what;
+        this.expected = expected;
+    }
+
+    String what() {
+        return what;
+    }
+
+    String expected() {
+        return expected;
+    }
+}
