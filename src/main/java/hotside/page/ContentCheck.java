@@ -153,7 +153,8 @@ public final class ContentCheck {
         }
     }
 
-    private static final class NoCards implements LessonPage.Cards {
+    /** Leaves the cards of a page empty. */
+    static final class NoCards implements LessonPage.Cards {
         @Override
         public String id(Part part) {
             return "";

@@ -12,12 +12,13 @@ import java.util.stream.Collectors;
  * plain text in {@code alttext}.
  *
  * <p>Safe to share between threads; make one and pass it on, because the engine inside takes half a
- * second to start, which happens at the first formula or at {@link #warmUp}. Formulas set before
- * come from a memory of the last {@value #REMEMBERED}.
+ * second to start, which happens at the first formula that is in no book or at {@link #warmUp}.
+ * Formulas set before come from a memory of the last {@value #REMEMBERED}.
  */
 public final class Maths {
     private static final int REMEMBERED = 2_000;
 
+    private final FormulaBook book;
     private final Katex katex = new Katex();
     private final Map<String, String> inline = remembering();
     private final Map<String, String> line = remembering();
@@ -25,9 +26,20 @@ public final class Maths {
     private final Map<String, String> plain = remembering();
     private final Map<String, MathTemplate> templates = remembering();
 
-    /** Starts the engine; for a thread that runs while nobody waits. */
+    /** Takes the formulas that come with the program from its book. */
+    public Maths() {
+        this(FormulaBook.shipped());
+    }
+
+    Maths(FormulaBook book) {
+        this.book = book;
+    }
+
+    /** Starts the engine where there is no book; for a thread that runs while nobody waits. */
     public void warmUp() {
-        katex.start();
+        if (book.isEmpty()) {
+            katex.start();
+        }
     }
 
     /**
@@ -36,7 +48,7 @@ public final class Maths {
      * @throws MathsException if the TeX cannot be set; the message is for its writer
      */
     public String inline(String tex) {
-        return remembered(inline, tex, t -> withText(bare(katex.render(t, false))));
+        return remembered(inline, tex, t -> withText(set(t, false)));
     }
 
     /**
@@ -51,7 +63,7 @@ public final class Maths {
                 tex,
                 t ->
                         MathLine.isLong(plain(t))
-                                ? MathLine.pieces(bare(katex.render(t, false))).stream()
+                                ? MathLine.pieces(set(t, false)).stream()
                                         .map(Maths::withText)
                                         .collect(Collectors.joining(" "))
                                 : inline(t));
@@ -63,7 +75,7 @@ public final class Maths {
      * @throws MathsException if the TeX cannot be set; the message is for its writer
      */
     public String block(String tex) {
-        return remembered(block, tex, t -> withText(bare(katex.render(t, true))));
+        return remembered(block, tex, t -> withText(set(t, true)));
     }
 
     /** The formula as one line of plain text, such as {@code F = (π/4) d_s² (p_u − p_d)}. */
@@ -77,10 +89,11 @@ public final class Maths {
      * @throws MathsException if the TeX cannot be set
      */
     public MathTemplate template(String tex) {
-        return remembered(
-                templates,
-                tex,
-                t -> new MathTemplate(t, marked -> bare(katex.render(marked, false))));
+        return remembered(templates, tex, t -> new MathTemplate(t, marked -> set(marked, false)));
+    }
+
+    private String set(String tex, boolean display) {
+        return book.formula(tex, display, () -> bare(katex.render(tex, display)));
     }
 
     /** Puts plain text into the opening tag. */
