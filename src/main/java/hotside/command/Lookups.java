@@ -26,9 +26,11 @@ final class Lookups {
 
     static UsageException unknown(String kind, String id, List<String> known, String command) {
         String near = Nearest.to(id, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
-        String few = known.isEmpty() ? " There are none." : " There are: " + String.join(", ", known) + ".";
-        String there =
-                known.size() <= FEW ? few : " The command \"" + command + "\" lists all.";
+        String few =
+                known.isEmpty()
+                        ? " There are none."
+                        : " There are: " + String.join(", ", known) + ".";
+        String there = known.size() <= FEW ? few : " The command \"" + command + "\" lists all.";
         return new UsageException("There is no " + kind + " \"" + id + "\"." + near + there);
     }
 }

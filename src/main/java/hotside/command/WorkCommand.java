@@ -161,7 +161,9 @@ final class WorkCommand implements Callable<Integer> {
         return texts;
     }
 
-    /** Readings typed with a unit make the relation speak that quantity: powers have a mean power. */
+    /**
+     * Readings typed with a unit make the relation speak that quantity: powers have a mean power.
+     */
     private static Relation measuring(Relation relation, Map<String, String> texts) {
         return texts.entrySet().stream()
                 .filter(

@@ -151,7 +151,9 @@ public final class Computed {
     }
 
     private record Pair(Value a, Value b) {
-        /** True if one may be set against the other; a gauge pressure and an absolute one may not. */
+        /**
+         * True if one may be set against the other; a gauge pressure and an absolute one may not.
+         */
         boolean isAlike() {
             Quantity one = a.quantity();
             Quantity other = b.quantity();

@@ -46,8 +46,7 @@ final class FormulaParser implements InlineContentParser {
                 String source = scanner.getSource(start, end).getContent().strip();
                 return source.isEmpty()
                         ? ParsedInline.none()
-                        : ParsedInline.of(
-                                new Tex(source, dollars == DISPLAY), scanner.position());
+                        : ParsedInline.of(new Tex(source, dollars == DISPLAY), scanner.position());
             }
         }
         hopeless[dollars] = true;

@@ -206,8 +206,7 @@ final class PartReader {
                         .map(use -> use.relation().title())
                         .findFirst()
                         .orElseThrow();
-        return Optional.of(
-                new Part.WorkedExample(uses, title, block.markdown()));
+        return Optional.of(new Part.WorkedExample(uses, title, block.markdown()));
     }
 
     private Optional<Part> calculator(Block block) {

@@ -219,7 +219,8 @@ public final class ContentCheck {
                                 ? ""
                                 : "one of "
                                         + String.join(
-                                                ", ", nearest.subList(0, Math.min(FEW, nearest.size())))
+                                                ", ",
+                                                nearest.subList(0, Math.min(FEW, nearest.size())))
                                         + (nearest.size() > FEW ? " …" : ""),
                         Nearest.to(id, known).map(near -> "write \"" + near + "\"").orElse(""));
     }

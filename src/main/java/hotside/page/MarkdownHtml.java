@@ -38,20 +38,20 @@ final class MarkdownHtml {
     String html(Node node, Function<String, String> values, Function<Part, String> parts) {
         String html =
                 HtmlRenderer.builder()
-                .extensions(Markup.EXTENSIONS)
-                .escapeHtml(true)
-                .sanitizeUrls(true)
-                .urlSanitizer(new OnlyKnownPlaces())
-                .attributeProviderFactory(
-                        context ->
-                                (n, tag, attributes) -> {
-                                    if (tag.equals("table")) {
-                                        attributes.put("class", "data");
-                                    }
-                                })
-                .nodeRendererFactory(context -> new Living(context, values, parts))
-                .build()
-                .render(node);
+                        .extensions(Markup.EXTENSIONS)
+                        .escapeHtml(true)
+                        .sanitizeUrls(true)
+                        .urlSanitizer(new OnlyKnownPlaces())
+                        .attributeProviderFactory(
+                                context ->
+                                        (n, tag, attributes) -> {
+                                            if (tag.equals("table")) {
+                                                attributes.put("class", "data");
+                                            }
+                                        })
+                        .nodeRendererFactory(context -> new Living(context, values, parts))
+                        .build()
+                        .render(node);
         return Xml.writable(html);
     }
 

@@ -36,6 +36,8 @@ public final class ChainReader {
     private final Map<String, Quantity> givens;
     private final Set<String> rows;
     private final double ambient;
+    private static final Set<String> OWN_KEYS = Set.of("relation", "solve");
+
     /** Nobody follows a working of more relations than this. */
     private static final int MOST_USES = 40;
 
@@ -177,7 +179,7 @@ public final class ChainReader {
         map.entries()
                 .forEach(
                         (slot, value) -> {
-                            if (!slot.equals("relation") && !slot.equals("solve")) {
+                            if (!OWN_KEYS.contains(slot)) {
                                 feed(relation.get(), slot, value, solve)
                                         .ifPresent(feed -> feeds.put(slot, feed));
                             }
@@ -341,7 +343,9 @@ public final class ChainReader {
             findings.add(
                     scalar,
                     text + " hangs on the air around, which is drawn",
-                    "an " + (slot.quantity() == Quantity.PRESSURE ? "absolute" : "unmarked") + " value",
+                    "an "
+                            + (slot.quantity() == Quantity.PRESSURE ? "absolute" : "unmarked")
+                            + " value",
                     "make it a given");
             return Optional.empty();
         }
@@ -442,9 +446,18 @@ public final class ChainReader {
             Map<String, Chain.Feed> feeds,
             Optional<String> solve) {
         boolean complete = true;
+        List<String> inputs = relation.inputs().stream().map(Slot::name).toList();
+        Set<String> misspelt =
+                map.entries().keySet().stream()
+                        .filter(key -> !OWN_KEYS.contains(key) && relation.slot(key).isEmpty())
+                        .limit(MOST_USES)
+                        .flatMap(key -> Nearest.to(key, inputs).stream())
+                        .collect(Collectors.toSet());
         for (Slot slot : relation.inputs()) {
             boolean needed = slot.fallback().isEmpty() && !solve.equals(Optional.of(slot.name()));
-            if (needed && !map.entries().containsKey(slot.name())) {
+            if (needed
+                    && !map.entries().containsKey(slot.name())
+                    && !misspelt.contains(slot.name())) {
                 findings.add(
                         map,
                         name + " leaves " + slot.name() + " of " + relation.id() + " unfed",

@@ -40,8 +40,8 @@ public final class Variants {
     private static final double SAME = 1e-6;
 
     /**
-     * Bands are compared with a little more than themselves. Round grids often land on a band's very
-     * edge, where the last digit would decide, and last digits differ between machines.
+     * Bands are compared with a little more than themselves. Round grids often land on a band's
+     * very edge, where the last digit would decide, and last digits differ between machines.
      */
     private static final double EDGE = 1.001;
 
@@ -316,7 +316,9 @@ public final class Variants {
                     Variant.Slipped b = slips.get(j);
                     double apart = Math.abs(a.value() - b.value());
                     double band = plain.template().asks().get(a.ask()).tolerance().band(a.value());
-                    if (a.ask() == b.ask() && apart > SAME * Math.abs(a.value()) && apart <= EDGE * band) {
+                    if (a.ask() == b.ask()
+                            && apart > SAME * Math.abs(a.value())
+                            && apart <= EDGE * band) {
                         throw new Unsound(
                                 "the mistakes "
                                         + a.mistake().id()

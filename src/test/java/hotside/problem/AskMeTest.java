@@ -33,10 +33,7 @@ class AskMeTest {
 
     private static boolean isOfNumbers(Relation relation) {
         return relation.inputs().stream()
-                        .allMatch(
-                                s ->
-                                        s.kind() == Slot.Kind.NUMBER
-                                                || s.kind() == Slot.Kind.CHOICE)
+                        .allMatch(s -> s.kind() == Slot.Kind.NUMBER || s.kind() == Slot.Kind.CHOICE)
                 && relation.outputs().stream()
                         .anyMatch(
                                 s ->
@@ -122,7 +119,11 @@ class AskMeTest {
         Relation duct = Catalogue.find("duct-flow").orElseThrow();
         for (long seed = 1; seed <= 60; seed++) {
             String place =
-                    AskMe.template(duct, seed, UnitSystem.SI_SHOP).orElseThrow().asks().get(0).place();
+                    AskMe.template(duct, seed, UnitSystem.SI_SHOP)
+                            .orElseThrow()
+                            .asks()
+                            .get(0)
+                            .place();
             assertFalse(place.equals("r.exitStatic"), "seed " + seed);
         }
     }

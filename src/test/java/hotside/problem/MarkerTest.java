@@ -91,8 +91,7 @@ class MarkerTest {
     @ParameterizedTest
     @CsvSource({"245 N", "245.4 N", "0.2454 kN", "55.2 lbf", "241 N", "250 N", "2.45e2 N"})
     void withinTheToleranceIsRightInAnyUnit(String typed) {
-        assertVerdict(
-                Verdict.Kind.RIGHT, "To four figures it is 245.4 N.", verdict(PUSH, typed));
+        assertVerdict(Verdict.Kind.RIGHT, "To four figures it is 245.4 N.", verdict(PUSH, typed));
     }
 
     @Test
@@ -295,7 +294,8 @@ class MarkerTest {
         String percent = String.valueOf(Math.round(share * 1000) / 10.0);
         assertEquals(Verdict.Kind.ASK, verdict.kind());
         assertTrue(
-                verdict.feedback().startsWith("The answer is asked in percent, and as typed it is 0."),
+                verdict.feedback()
+                        .startsWith("The answer is asked in percent, and as typed it is 0."),
                 verdict.feedback());
         assertTrue(
                 verdict.feedback().endsWith(percent + "0 % if that is what you mean."),

@@ -33,7 +33,8 @@ class SlipsTest {
         "kelvin-added-to-difference, 30, 303.15",
         "radius-as-diameter, 46, 23",
         "diameter-as-radius, 46, 92",
-        // The square whose side is the bore has 4/π times the area, so √(4/π) = 1.128379 times the side.
+        // The square whose side is the bore has 4/π times the area, so √(4/π) = 1.128379 times the
+        // side.
         "square-for-circle, 1000, 1128.379167",
         "left-out, 46, 0",
         "ignored, 46, 1",
@@ -94,8 +95,7 @@ class SlipsTest {
 
     private static void slipAt(Relation relation, Slot slot, Slips slip) {
         double value = (Double) slot.typical();
-        Values spoilt =
-                relation.typical().with(slot.name(), slip.spoil(value, AIR));
+        Values spoilt = relation.typical().with(slot.name(), slip.spoil(value, AIR));
         try {
             Values out = relation.solveUnguarded(spoilt);
             out.names().forEach(name -> assertTrue(Double.isFinite(out.number(name)), name));

@@ -56,8 +56,7 @@ class SoundProblemsTest {
             isMarkedRightByItsOwnWorking(variant, where);
             recognisesEveryMistake(variant, where);
             if (seed <= 20) {
-                assertEquals(
-                        variant.shown(), Variants.draw(template, seed, system).shown(), where);
+                assertEquals(variant.shown(), Variants.draw(template, seed, system).shown(), where);
             }
         }
     }
@@ -141,7 +140,8 @@ class SoundProblemsTest {
     }
 
     private static boolean holds(Worked worked, double value) {
-        return worked.out().asMap().containsValue(value) || worked.in().asMap().containsValue(value);
+        return worked.out().asMap().containsValue(value)
+                || worked.in().asMap().containsValue(value);
     }
 
     private static String threeFigures(Variant variant, int ask) {
@@ -171,9 +171,7 @@ class SoundProblemsTest {
             String typed = Answers.told(variant, slip.ask(), slip.value());
             answers.add(typed);
             Verdict verdict =
-                    Marker.mark(variant, answers, DecimalHabit.POINT)
-                            .get(slip.ask())
-                            .orElseThrow();
+                    Marker.mark(variant, answers, DecimalHabit.POINT).get(slip.ask()).orElseThrow();
             String what = where + ": " + slip.mistake().id() + " gives " + typed;
             assertEquals(Verdict.Kind.MISTAKE, verdict.kind(), what);
             assertTrue(

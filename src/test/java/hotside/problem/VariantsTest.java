@@ -47,7 +47,8 @@ class VariantsTest {
     /**
      * Frozen: these numbers stand on paper somewhere. If this fails, old seeds have changed their
      * meaning, and {@link Variants#GENERATOR_VERSION} has to go up. The rows of the push in an SI
-     * shop were also reckoned by a program in another language from the published generator and hash.
+     * shop were also reckoned by a program in another language from the published generator and
+     * hash.
      */
     @ParameterizedTest
     @CsvSource(
@@ -86,8 +87,12 @@ class VariantsTest {
 
     @Test
     void oneSeedGivesDifferentProblemsDifferentNumbers() {
-        String text = HEAD + "givens:\n  seat: 38 to 50 by 0.1 mm\n  p3: 180 to 260 by 0.5 kPa\n"
-                + PUSH_WORK + mistakes("radius-as-diameter", "seatDiameter") + SampleProblems.body("seat", "p3");
+        String text =
+                HEAD
+                        + "givens:\n  seat: 38 to 50 by 0.1 mm\n  p3: 180 to 260 by 0.5 kPa\n"
+                        + PUSH_WORK
+                        + mistakes("radius-as-diameter", "seatDiameter")
+                        + SampleProblems.body("seat", "p3");
         Template one = SampleProblems.template(text);
         Template other = SampleProblems.template(text.replace("id: test-push", "id: test-pull"));
         assertNotEquals(
@@ -289,8 +294,7 @@ class VariantsTest {
                         "radius-as-diameter",
                         "seatDiameter");
         assertEquals(
-                "40.0\u00a0mm",
-                Variants.draw(template, 1, UnitSystem.SI_SHOP).shown().get("seat"));
+                "40.0\u00a0mm", Variants.draw(template, 1, UnitSystem.SI_SHOP).shown().get("seat"));
     }
 
     /** 40 mm are 1.5748 in and 180 kPa are 26.107 psi (NIST SP 811): worked as rounded. */
