@@ -32,14 +32,14 @@ public final class ChainReader {
     private static final Pattern NAME = Pattern.compile("[a-z][A-Za-z0-9]*");
     private static final Pattern PLACE =
             Pattern.compile("[a-z][A-Za-z0-9]*(\\.[a-z][A-Za-z0-9]*)?");
-
-    private final Map<String, Quantity> givens;
-    private final Set<String> rows;
-    private final double ambient;
+    private static final Set<String> OWN_KEYS = Set.of("relation", "solve");
 
     /** Nobody follows a working of more relations than this. */
     private static final int MOST_USES = 40;
 
+    private final Map<String, Quantity> givens;
+    private final Set<String> rows;
+    private final double ambient;
     private final Findings findings;
     private final List<Chain.Use> uses = new ArrayList<>();
 
@@ -178,7 +178,7 @@ public final class ChainReader {
         map.entries()
                 .forEach(
                         (slot, value) -> {
-                            if (!slot.equals("relation") && !slot.equals("solve")) {
+                            if (!OWN_KEYS.contains(slot)) {
                                 feed(relation.get(), slot, value, solve)
                                         .ifPresent(feed -> feeds.put(slot, feed));
                             }
@@ -445,9 +445,18 @@ public final class ChainReader {
             Map<String, Chain.Feed> feeds,
             Optional<String> solve) {
         boolean complete = true;
+        List<String> inputs = relation.inputs().stream().map(Slot::name).toList();
+        Set<String> misspelt =
+                map.entries().keySet().stream()
+                        .filter(key -> !OWN_KEYS.contains(key) && relation.slot(key).isEmpty())
+                        .limit(MOST_USES)
+                        .flatMap(key -> Nearest.to(key, inputs).stream())
+                        .collect(Collectors.toSet());
         for (Slot slot : relation.inputs()) {
             boolean needed = slot.fallback().isEmpty() && !solve.equals(Optional.of(slot.name()));
-            if (needed && !map.entries().containsKey(slot.name())) {
+            if (needed
+                    && !map.entries().containsKey(slot.name())
+                    && !misspelt.contains(slot.name())) {
                 findings.add(
                         map,
                         name + " leaves " + slot.name() + " of " + relation.id() + " unfed",

@@ -39,6 +39,9 @@ public final class GivenReader {
             "a value such as \"98.5 kPa\", a grid such as \"38 to 50 by 2 mm\", \"one of 38 44 46 mm\", or a row"
                     + " of readings such as \"149.6 150.9 kW\"";
 
+    private static final String READINGS =
+            "such as {readings: 4, around: 240 to 260 by 1 kW, within: 1.5, steps: 0.1}";
+
     private final Findings findings;
 
     public GivenReader(Findings findings) {
@@ -178,8 +181,13 @@ public final class GivenReader {
             return Optional.of(scalar);
         }
         node.ifPresentOrElse(
-                n -> findings.add(n, "\"" + key + "\" is " + n.kind(), FORMS, ""),
-                () -> findings.add(map, "\"" + key + "\" is missing", FORMS, ""));
+                n -> findings.add(n, "\"" + key + "\" is " + n.kind(), "one value", ""),
+                () ->
+                        findings.add(
+                                map,
+                                "\"" + key + "\" is missing",
+                                key.equals("si") ? FORMS : READINGS,
+                                ""));
         return Optional.empty();
     }
 

@@ -88,7 +88,7 @@ public final class TemplateReader {
                     "write kind: steps");
         }
         Body body = new Body(file);
-        checkText(body, givens);
+        checkText(body, givens, List.copyOf(givenNodes.entries().keySet()));
         if (!findings.isEmpty()) {
             return Optional.empty();
         }
@@ -349,8 +349,10 @@ public final class TemplateReader {
         return known;
     }
 
-    private void checkText(Body body, List<Given> givens) {
-        List<String> names = givens.stream().map(Given::name).toList();
+    /**
+     * @param names of all givens, those that could not be read among them
+     */
+    private void checkText(Body body, List<Given> givens, List<String> names) {
         String[] lines = file.body().split("\n", -1);
         for (int i = 0; i < lines.length; i++) {
             Matcher matcher = GIVEN_IN_TEXT.matcher(lines[i]);
@@ -371,7 +373,7 @@ public final class TemplateReader {
                         .map(match -> match.group(1))
                         .collect(Collectors.toSet());
         for (Given given : givens) {
-            if (!told.contains(given.name())) {
+            if (!told.contains(given.name()) && !body.prompt().isEmpty()) {
                 findings.add(
                         file.inBody(1, 1),
                         "the text never tells the given " + given.name(),
@@ -396,6 +398,8 @@ public final class TemplateReader {
     private static final class Body {
         private static final Pattern ITEM = Pattern.compile("\\d+[.)]\\s+(.*)");
         private static final int HINTS = 3;
+        private static final String HINT = "Hints";
+        private static final String WHY = "Why";
 
         private final Map<String, StringBuilder> sections = new LinkedHashMap<>();
         private final List<String> hints = new ArrayList<>();
@@ -409,8 +413,8 @@ public final class TemplateReader {
                 if (lines[i].startsWith("## ")) {
                     section = lines[i].substring(3).strip();
                     sections.putIfAbsent(section, new StringBuilder());
-                    hintsLine = section.equals("Hints") ? i + 1 : hintsLine;
-                    if (!section.equals("Hints") && !section.equals("Why")) {
+                    hintsLine = section.equals(HINT) ? i + 1 : hintsLine;
+                    if (!section.equals(HINT) && !section.equals(WHY)) {
                         file.findings()
                                 .add(
                                         file.inBody(i + 1, 1),
@@ -423,7 +427,8 @@ public final class TemplateReader {
                 }
             }
             splitHints();
-            if (hints.size() != HINTS) {
+            boolean misspelt = !Set.of("", HINT, WHY).containsAll(sections.keySet());
+            if (hints.size() != HINTS && !(misspelt && hints.isEmpty())) {
                 file.findings()
                         .add(
                                 file.inBody(hintsLine, 1),
@@ -431,7 +436,7 @@ public final class TemplateReader {
                                 "a section ## Hints with a numbered list of exactly three",
                                 "the fourth rung, the full working, is computed");
             }
-            if (why().isEmpty()) {
+            if (why().isEmpty() && !misspelt) {
                 file.findings()
                         .add(file.inBody(1, 1), "no reason why it matters", "a section ## Why", "");
             }
@@ -448,7 +453,7 @@ public final class TemplateReader {
         private void splitHints() {
             StringBuilder hint = null;
             for (String line :
-                    sections.getOrDefault("Hints", new StringBuilder()).toString().split("\n")) {
+                    sections.getOrDefault(HINT, new StringBuilder()).toString().split("\n")) {
                 Matcher item = ITEM.matcher(line);
                 if (item.matches()) {
                     addHint(hint);
@@ -475,7 +480,7 @@ public final class TemplateReader {
         }
 
         String why() {
-            return sections.getOrDefault("Why", new StringBuilder()).toString().strip();
+            return sections.getOrDefault(WHY, new StringBuilder()).toString().strip();
         }
     }
 }
