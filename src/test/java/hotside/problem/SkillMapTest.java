@@ -65,7 +65,9 @@ class SkillMapTest {
 
     @Test
     void skillsBeforeOneAreFoundThroughOthers() {
-        assertEquals(Set.of("a.one", "a.two"), map(", needs: [a.two]", ", needs: [a.one]", "").before("a.three"));
+        assertEquals(
+                Set.of("a.one", "a.two"),
+                map(", needs: [a.two]", ", needs: [a.one]", "").before("a.three"));
     }
 
     @Test
