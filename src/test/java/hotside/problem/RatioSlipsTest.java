@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
 
-class SlipsTest {
+class RatioSlipsTest {
     private static final Slips.Surroundings NOWHERE =
             new Slips.Surroundings(101_325, Double.NaN, 1);
 
