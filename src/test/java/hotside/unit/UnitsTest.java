@@ -230,4 +230,9 @@ class UnitsTest {
             default -> List.of(Reference.NONE);
         };
     }
+
+    @Test
+    void aNumberOfPercentMeasuresAPercentage() {
+        assertEquals(Optional.of(Quantity.PERCENTAGE), Units.quantityOf("%"));
+    }
 }
