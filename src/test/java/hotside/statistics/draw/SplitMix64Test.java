@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package hotside.problem;
+package hotside.statistics.draw;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
