@@ -200,6 +200,7 @@ final class DeskWindow {
         root.getStyleClass().add(settings.theme());
         root.setStyle("-fx-font-size: " + BASE_FONT * settings.percent() / 100 + "px;");
         view.root("data-theme", settings.theme());
+        view.paper(settings.paper());
         view.root("style", "font-size:" + settings.percent() + "%");
         place.textSize(settings.percent());
         place.units(settings.system());

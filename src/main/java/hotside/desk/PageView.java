@@ -11,6 +11,7 @@ import javafx.concurrent.Worker;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.paint.Color;
 import javafx.scene.web.WebEngine;
 import javafx.scene.web.WebView;
 import netscape.javascript.JSObject;
@@ -181,6 +182,11 @@ final class PageView {
                         line.setAttribute("visibility", "visible");
                     }
                 });
+    }
+
+    /** The colour under everything, which shows beside the page's scroll bar. */
+    void paper(String colour) {
+        view.setPageFill(Color.web(colour));
     }
 
     /** Brings an element into sight. */

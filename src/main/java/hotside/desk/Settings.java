@@ -41,6 +41,11 @@ record Settings(UnitSystem system, boolean dark, int percent) {
         return new Settings(system, dark, size);
     }
 
+    /** The colour of the page's paper, as in page.css. */
+    String paper() {
+        return dark ? "#1a1b1e" : "#f8f5ee";
+    }
+
     String theme() {
         return dark ? "dark" : "light";
     }
