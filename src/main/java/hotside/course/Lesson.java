@@ -4,6 +4,7 @@ package hotside.course;
 import hotside.problem.Given;
 import hotside.relation.Chain;
 import hotside.relation.Values;
+import java.util.ArrayList;
 import java.util.List;
 import org.commonmark.node.Node;
 
@@ -45,6 +46,19 @@ public record Lesson(
         cautions = List.copyOf(cautions);
         named = List.copyOf(named);
         parts = List.copyOf(parts);
+    }
+
+    /** The text, and the texts inside its parts. */
+    public List<Node> texts() {
+        List<Node> texts = new ArrayList<>(List.of(body));
+        for (Part part : parts) {
+            if (part instanceof Part.Aside aside) {
+                texts.add(aside.content());
+            } else if (part instanceof Part.WorkedExample worked) {
+                texts.add(worked.intro());
+            }
+        }
+        return texts;
     }
 
     /** The problems set in this lesson, in order. */

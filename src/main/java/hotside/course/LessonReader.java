@@ -31,6 +31,7 @@ import org.commonmark.node.Node;
 /** Reads a lesson file into a lesson, or into findings that say what is wrong with it. */
 public final class LessonReader {
     private static final int MOST_VALUES = 200;
+    private static final int MOST_FORMULAS = 600;
 
     private final ContentFile file;
     private final Findings findings;
@@ -92,6 +93,7 @@ public final class LessonReader {
                         parts);
         if (findings.isEmpty()) {
             checkComputed(lesson);
+            countFormulas(lesson);
         }
         return findings.isEmpty() ? Optional.of(lesson) : Optional.empty();
     }
@@ -222,13 +224,30 @@ public final class LessonReader {
                     "mend the values");
             return;
         }
-        checkComputed(lesson.body(), computed);
-        for (Part part : lesson.parts()) {
-            if (part instanceof Part.Aside aside) {
-                checkComputed(aside.content(), computed);
-            } else if (part instanceof Part.WorkedExample worked) {
-                checkComputed(worked.intro(), computed);
-            }
+        lesson.texts().forEach(text -> checkComputed(text, computed));
+    }
+
+    /** Setting a formula takes some milliseconds, and a lesson is read by people. */
+    private void countFormulas(Lesson lesson) {
+        List<Tex> formulas = new ArrayList<>();
+        for (Node text : lesson.texts()) {
+            text.accept(
+                    new AbstractVisitor() {
+                        @Override
+                        public void visit(CustomNode custom) {
+                            if (custom instanceof Tex tex) {
+                                formulas.add(tex);
+                            }
+                            visitChildren(custom);
+                        }
+                    });
+        }
+        if (formulas.size() > MOST_FORMULAS) {
+            findings.add(
+                    Markup.place(file, formulas.get(MOST_FORMULAS)),
+                    formulas.size() + " formulas in one lesson",
+                    "at most " + MOST_FORMULAS,
+                    "split the lesson");
         }
     }
 

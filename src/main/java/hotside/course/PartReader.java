@@ -112,6 +112,9 @@ final class PartReader {
 
         /** Where a word of the opening line stands; its end where there is no such word. */
         Place word(int index) {
+            if (findings.isFull()) {
+                return Place.START;
+            }
             String text = file.body().lines().skip(line()).findFirst().orElse("");
             int at = column();
             for (int i = 0; i <= index && i < words.length; i++) {

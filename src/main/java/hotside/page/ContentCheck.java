@@ -140,7 +140,7 @@ public final class ContentCheck {
     private void lesson(ContentFile file, Lesson lesson) {
         List<String> names = new ArrayList<>(lesson.values().names());
         lesson.chain().uses().forEach(use -> names.add(use.name()));
-        for (Node root : roots(lesson)) {
+        for (Node root : lesson.texts()) {
             formulas(file, root, names);
             links(file, root);
         }
@@ -169,19 +169,6 @@ public final class ContentCheck {
         public int chartWidth() {
             return 680;
         }
-    }
-
-    /** The text of a lesson, and that inside its parts. */
-    private static List<Node> roots(Lesson lesson) {
-        List<Node> roots = new ArrayList<>(List.of(lesson.body()));
-        for (Part part : lesson.parts()) {
-            if (part instanceof Part.Aside aside) {
-                roots.add(aside.content());
-            } else if (part instanceof Part.WorkedExample worked) {
-                roots.add(worked.intro());
-            }
-        }
-        return roots;
     }
 
     private void problemCards(ContentFile file, Lesson lesson) {
@@ -260,6 +247,9 @@ public final class ContentCheck {
     }
 
     private void formula(ContentFile file, Tex tex, List<String> names) {
+        if (file.findings().isFull()) {
+            return;
+        }
         try {
             maths.inline(tex.source());
         } catch (MathsException e) {

@@ -12,6 +12,7 @@ import hotside.relation.Relation;
 import hotside.relation.RelationException;
 import hotside.relation.Slot;
 import hotside.relation.Values;
+import hotside.statistics.draw.SplitMix64;
 import hotside.unit.UnitSystem;
 import hotside.unit.Units;
 import java.io.IOException;
@@ -21,7 +22,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
 
 /**
  * Makes the book of formulas while the program is packed: draws every lesson, problem and working
@@ -31,10 +31,13 @@ public final class FormulaPress {
     /** Numbers to draw each problem and each relation with, so that each of its cases comes up. */
     private static final int DRAWS = 20;
 
+    /** Places to draw from between the ends of a range. */
+    private static final int PLACES = 10_000;
+
     private final FormulaBook book = FormulaBook.open();
     private final Maths maths = new Maths(book);
     private final ProblemBank bank = ProblemBank.shipped();
-    private final Random random = new Random(1);
+    private final SplitMix64 random = new SplitMix64(1);
 
     private FormulaPress() {}
 
@@ -104,13 +107,14 @@ public final class FormulaPress {
         Values values = relation.typical();
         for (Slot slot : relation.inputs()) {
             if (slot.kind() == Slot.Kind.CHOICE) {
-                int choice = random.nextInt(slot.choices().size());
+                int choice = random.below(slot.choices().size());
                 values = values.with(slot.name(), slot.choices().get(choice));
             } else if (slot.kind() == Slot.Kind.NUMBER && slot.usualMax() < Double.MAX_VALUE) {
                 double low = Math.max(slot.usualMin(), -slot.usualMax());
                 values =
                         values.with(
-                                slot.name(), low + random.nextDouble() * (slot.usualMax() - low));
+                                slot.name(),
+                                low + random.below(PLACES) * (slot.usualMax() - low) / PLACES);
             }
         }
         return values;

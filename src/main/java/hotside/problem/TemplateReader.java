@@ -40,6 +40,7 @@ public final class TemplateReader {
     private static final int MOST_GIVENS = 40;
     private static final int MOST_ASKS = 12;
     private static final int MOST_MISTAKES = 60;
+    private static final int MOST_DOLLARS = 400;
 
     private final ContentFile file;
     private final Findings findings;
@@ -353,6 +354,14 @@ public final class TemplateReader {
      * @param names of all givens, those that could not be read among them
      */
     private void checkText(Body body, List<Given> givens, List<String> names) {
+        long dollars = file.body().chars().filter(c -> c == '$').count();
+        if (dollars > MOST_DOLLARS) {
+            findings.add(
+                    file.inBody(1, 1),
+                    dollars + " dollar signs in one problem",
+                    "at most " + MOST_DOLLARS + ", enough for " + MOST_DOLLARS / 2 + " formulas",
+                    "make several problems of it");
+        }
         String[] lines = file.body().split("\n", -1);
         for (int i = 0; i < lines.length; i++) {
             Matcher matcher = GIVEN_IN_TEXT.matcher(lines[i]);
