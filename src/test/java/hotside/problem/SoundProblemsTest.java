@@ -24,14 +24,15 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * A thousand seeds of every problem file on the class path, in both shops: what is printed is what
- * is worked with, the right answer is marked right and every listed mistake is recognised.
+ * A thousand seeds of every problem file on the class path, every other one in the US shop, which
+ * halves the walk without sparing a seed: what is printed is what is worked with, the right answer
+ * is marked right and every listed mistake is recognised.
  */
 class SoundProblemsTest {
     private static final int SEEDS = 1_000;
 
     @TestFactory
-    Stream<DynamicTest> everyProblemIsSoundForAThousandSeedsInBothShops() {
+    Stream<DynamicTest> everyProblemIsSoundForAThousandSeeds() {
         return SampleProblems.files().stream()
                 .flatMap(
                         file ->
@@ -47,7 +48,8 @@ class SoundProblemsTest {
         Template template =
                 TemplateReader.read(file)
                         .orElseThrow(() -> new AssertionError(file.findings().list().toString()));
-        for (long seed = 1; seed <= SEEDS; seed++) {
+        int shops = UnitSystem.values().length;
+        for (long seed = 1 + system.ordinal(); seed <= SEEDS; seed += shops) {
             Variant variant = Variants.draw(template, seed, system);
             String where = template.id() + ", seed " + seed + ", " + system;
             isInRangeWithoutCaution(variant, where);
