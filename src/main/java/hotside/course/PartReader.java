@@ -37,6 +37,8 @@ import org.commonmark.node.Node;
  */
 final class PartReader {
     private static final Pattern X = Pattern.compile("(\\w+)\\s+from\\s+(.+?)\\s+to\\s+(.+)");
+    private static final String AXIS = "x: slot from value to value";
+    private static final Pattern BETWEEN_COMMAS = Pattern.compile("[^,\\s][^,]*");
     private static final Pattern BY = Pattern.compile("(\\w+)\\s*=\\s*(.+)");
     private static final List<String> KINDS =
             List.of("calculator", "problem", "worked", "chart", "note", "caution");
@@ -265,25 +267,29 @@ final class PartReader {
             return Optional.empty();
         }
         Relation relation = found.get();
-        Optional<Slot> output = named(y, relation.outputs());
-        Matcher range = x == null ? null : X.matcher(x.text());
-        if (title == null || output.isEmpty() || range == null || !range.matches()) {
+        if (title == null || x == null || y == null) {
             findings.add(
                     block.start(),
                     "this chart is incomplete",
-                    "title: words; x: slot from value to value; y: an output",
+                    "title: words; " + AXIS + "; y: an output",
                     "");
             return Optional.empty();
         }
-        Optional<Slot> along = named(new ScalarNode(x.place(), range.group(1)), numbers(relation));
+        Matcher range = X.matcher(x.text());
+        if (!range.matches()) {
+            findings.add(x, "\"" + x.text() + "\" is no axis", AXIS, "");
+            return Optional.empty();
+        }
+        Optional<Slot> output = named(y, relation.outputs());
+        Optional<Slot> along = named(part(x, range, 1), numbers(relation));
         if (along.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Double> from = value(x, range.group(2), along.get());
-        Optional<Double> to = value(x, range.group(3), along.get());
+        Optional<Double> from = value(part(x, range, 2), along.get());
+        Optional<Double> to = value(part(x, range, 3), along.get());
         Optional<Curves> curves = by == null ? Optional.of(Curves.ONE) : curves(by, relation);
         Values fixed = starts(block, relation, lines);
-        if (from.isEmpty() || to.isEmpty() || curves.isEmpty()) {
+        if (output.isEmpty() || from.isEmpty() || to.isEmpty() || curves.isEmpty()) {
             return Optional.empty();
         }
         if (from.get() >= to.get()) {
@@ -306,17 +312,24 @@ final class PartReader {
         static final Curves ONE = new Curves(Optional.empty(), List.of());
     }
 
+    /** A part of a value, with its own place. */
+    private static ScalarNode part(ScalarNode whole, Matcher matcher, int group) {
+        return new ScalarNode(whole.at(matcher.start(group)), matcher.group(group).strip());
+    }
+
     private Optional<Curves> curves(ScalarNode by, Relation relation) {
         Matcher form = BY.matcher(by.text());
-        if (!form.matches()) {
+        if (!form.matches() || !BETWEEN_COMMAS.matcher(form.group(2)).find()) {
             findings.add(
                     by, "\"" + by.text() + "\" tells no curves apart", "slot = value, value", "");
             return Optional.empty();
         }
-        Optional<Slot> slot = named(new ScalarNode(by.place(), form.group(1)), numbers(relation));
+        Optional<Slot> slot = named(part(by, form, 1), numbers(relation));
         List<Double> each = new ArrayList<>();
-        for (String text : form.group(2).split(",")) {
-            slot.flatMap(s -> value(by, text.strip(), s)).ifPresent(each::add);
+        Matcher values = BETWEEN_COMMAS.matcher(by.text()).region(form.start(2), form.end());
+        while (values.find()) {
+            ScalarNode value = part(by, values, 0);
+            slot.flatMap(s -> value(value, s)).ifPresent(each::add);
         }
         if (each.size() > MOST_CURVES) {
             findings.add(by, each.size() + " curves in one chart", "at most " + MOST_CURVES, "");
@@ -367,7 +380,7 @@ final class PartReader {
 
     private Optional<Object> anyValue(ScalarNode scalar, Slot slot) {
         return switch (slot.kind()) {
-            case NUMBER -> value(scalar, scalar.text(), slot).map(v -> v);
+            case NUMBER -> value(scalar, slot).map(v -> v);
             case NUMBERS -> row(scalar, slot).map(v -> v);
             case CHOICE, TEXT -> Optional.of(scalar.text());
         };
@@ -396,7 +409,8 @@ final class PartReader {
         return Optional.empty();
     }
 
-    private Optional<Double> value(ScalarNode scalar, String text, Slot slot) {
+    private Optional<Double> value(ScalarNode scalar, Slot slot) {
+        String text = scalar.text();
         if (values.get(text) instanceof Double known) {
             boolean fits =
                     named.stream()
