@@ -112,7 +112,13 @@ class LessonReaderTest {
         assertEquals(15, lesson.minutes());
         assertEquals(List.of("gate-push"), lesson.problems());
         assertEquals(
-                List.of("Calculator", "WorkedExample", "ProblemCard", "ChartFigure", "Aside", "Aside"),
+                List.of(
+                        "Calculator",
+                        "WorkedExample",
+                        "ProblemCard",
+                        "ChartFigure",
+                        "Aside",
+                        "Aside"),
                 lesson.parts().stream().map(part -> part.getClass().getSimpleName()).toList());
         assertEquals(98.5e3 + 80e3, lesson.values().number("p3"), 1e-6);
         assertEquals(3 + 1, lesson.texts().size(), "the text, two asides, the worked example");
@@ -120,8 +126,7 @@ class LessonReaderTest {
 
     @Test
     void aCalculatorStartsWhereItIsTold() {
-        Part.Calculator part =
-                assertInstanceOf(Part.Calculator.class, lesson(GOOD).parts().get(0));
+        Part.Calculator part = assertInstanceOf(Part.Calculator.class, lesson(GOOD).parts().get(0));
         assertEquals(0.046, part.start().number("seatDiameter"), 1e-12);
         assertEquals(178.5e3, part.start().number("upstream"), 1e-6);
         assertEquals(
@@ -148,8 +153,7 @@ class LessonReaderTest {
                 GOOD.replace(
                         "```calculator valve-force\nseatDiameter: 46 mm\nupstream: p3\nover: upstream\ncurve: force\n",
                         "```calculator mean-spread\nsample: 149.6 150.9 kW\n");
-        Part.Calculator part =
-                assertInstanceOf(Part.Calculator.class, lesson(text).parts().get(0));
+        Part.Calculator part = assertInstanceOf(Part.Calculator.class, lesson(text).parts().get(0));
         assertEquals(hotside.unit.Quantity.POWER, part.curve().quantity());
         assertEquals(List.of(149600.0, 150900.0), part.start().numbers("sample"));
     }
@@ -273,7 +277,9 @@ class LessonReaderTest {
         assertEquals("unknown relation \"valve-farce\"", finding.what());
         assertEquals("22:15", finding.place().toString());
         assertEquals("write \"valve-force\"", finding.mend());
-        assertEquals("unknown relation \"\"", findings("calculator valve-force", "calculator").get(0).what());
+        assertEquals(
+                "unknown relation \"\"",
+                findings("calculator valve-force", "calculator").get(0).what());
     }
 
     @ParameterizedTest

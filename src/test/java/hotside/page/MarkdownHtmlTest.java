@@ -133,8 +133,7 @@ class MarkdownHtmlTest {
 
     @Test
     void aFormulaThatCannotBeSetIsShownAsItIs() {
-        assertEquals(
-                "<p><code class=\"fault\">\\frac{&lt;b&gt;</code></p>", html("$\\frac{<b>$"));
+        assertEquals("<p><code class=\"fault\">\\frac{&lt;b&gt;</code></p>", html("$\\frac{<b>$"));
     }
 
     @Test
@@ -168,14 +167,69 @@ class MarkdownHtmlTest {
     Arbitrary<String> nearMarkdown() {
         List<String> pieces =
                 List.of(
-                        "<script>", "</script>", "<iframe src=http://x>", "<img onerror=x>", "<!--",
-                        "-->", "<a href='javascript:x'>", "](http://x)", "](javascript:x)", "![", "[",
-                        "]", "(", ")", "<http://x>", "<", ">", "\"", "'", "&", "&lt;", "&#0;", "&#8;",
-                        "&#xFFFE;", "*", "**", "_", "`", "```", "~~~", "\n", "\n\n", "- ", "1. ", "> ",
-                        "# ", "    ", "|", "|-|", "|a|b|\n|-|-|\n", "$", "$$", "\\", "{{", "}}", "{{a}}",
-                        "\t", "---", "===", "[a]: http://x \"t\"", "onload=", " ", "a", "é", "\u0001",
-                        "\uD83D\uDE00", "\uD800", "\u202E");
-        return Arbitraries.of(pieces).list().ofMinSize(1).ofMaxSize(40).map(p -> String.join("", p));
+                        "<script>",
+                        "</script>",
+                        "<iframe src=http://x>",
+                        "<img onerror=x>",
+                        "<!--",
+                        "-->",
+                        "<a href='javascript:x'>",
+                        "](http://x)",
+                        "](javascript:x)",
+                        "![",
+                        "[",
+                        "]",
+                        "(",
+                        ")",
+                        "<http://x>",
+                        "<",
+                        ">",
+                        "\"",
+                        "'",
+                        "&",
+                        "&lt;",
+                        "&#0;",
+                        "&#8;",
+                        "&#xFFFE;",
+                        "*",
+                        "**",
+                        "_",
+                        "`",
+                        "```",
+                        "~~~",
+                        "\n",
+                        "\n\n",
+                        "- ",
+                        "1. ",
+                        "> ",
+                        "# ",
+                        "    ",
+                        "|",
+                        "|-|",
+                        "|a|b|\n|-|-|\n",
+                        "$",
+                        "$$",
+                        "\\",
+                        "{{",
+                        "}}",
+                        "{{a}}",
+                        "\t",
+                        "---",
+                        "===",
+                        "[a]: http://x \"t\"",
+                        "onload=",
+                        " ",
+                        "a",
+                        "é",
+                        "\u0001",
+                        "\uD83D\uDE00",
+                        "\uD800",
+                        "\u202E");
+        return Arbitraries.of(pieces)
+                .list()
+                .ofMinSize(1)
+                .ofMaxSize(40)
+                .map(p -> String.join("", p));
     }
 
     private static void assertWellFormedAndQuiet(String html) {
@@ -192,7 +246,9 @@ class MarkdownHtmlTest {
             assertFalse(name.startsWith("on") || name.equals("src") || name.equals("style"), name);
             if (name.equals("href")) {
                 assertTrue(
-                        attribute.getValue().matches("(?is)|#.*|(https?|mailto|lesson|relation):.*"),
+                        attribute
+                                .getValue()
+                                .matches("(?is)|#.*|(https?|mailto|lesson|relation):.*"),
                         attribute.getValue());
             }
         }
