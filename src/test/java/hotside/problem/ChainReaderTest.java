@@ -116,7 +116,7 @@ class ChainReaderTest {
                 work.md:7:20: unknown relation "valve-froce"
                      7 |   push: {relation: valve-froce, seatDiameter: seat}
                                             ^
-                  expected: one of valve-force, gate-flow, fanno-flow, spring-force, gate-share, charge-cooler … (the command "relations" lists all)
+                  expected: one of valve-force, gate-flow, fanno-flow, spring-force, gate-share, sae-j1349 … (the command "relations" lists all)
                   to mend:  write "valve-force"
                 """);
     }
