@@ -29,7 +29,7 @@ import org.junit.jupiter.api.TestFactory;
  * is marked right and every listed mistake is recognised.
  */
 class SoundProblemsTest {
-    private static final int SEEDS = 1_000;
+    private static final int SEEDS = Integer.getInteger("hotside.seeds", 1_000);
 
     @TestFactory
     Stream<DynamicTest> everyProblemIsSoundForAThousandSeeds() {
