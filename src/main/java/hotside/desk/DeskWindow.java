@@ -11,13 +11,16 @@ import hotside.page.Words;
 import hotside.relation.Relation;
 import hotside.unit.UnitSystem;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Collection;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
-import java.util.function.Supplier;
 import javafx.application.Application;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -39,11 +42,13 @@ final class DeskWindow {
     private final BorderPane root = new BorderPane();
     private final Scene scene = new Scene(root, 1280, 800);
     private final PageView view;
-    private final LessonPlace place;
     private final Library library;
-    private final List<Lesson> relations = RelationLessons.all();
+    private final LongSupplier seeds;
     private final Outline outline;
-    private final Outline relationOutline;
+    private final PagesPlace course;
+    private final PagesPlace relations;
+    private final Map<Place, ToggleButton> places = new LinkedHashMap<>();
+    private Place current;
     private final Keeper keeper;
     private final Consumer<String> browser;
     private final Set<String> solved = new HashSet<>();
@@ -51,10 +56,6 @@ final class DeskWindow {
     private final ToggleButton us = new ToggleButton(Words.of("desk.units.us"));
     private final Label size = new Label();
     private final ToggleButton dark = new ToggleButton(Words.of("desk.theme.dark"));
-    private final ToggleButton coursePlace = new ToggleButton(Words.of("desk.place.course"));
-    private final ToggleButton relationPlace = new ToggleButton(Words.of("desk.place.relations"));
-    private Lesson lastLesson;
-    private Lesson lastRelation;
     private Settings settings;
 
     /**
@@ -86,17 +87,24 @@ final class DeskWindow {
         this.view =
                 new PageView(
                         Shell.html(settings.theme(), settings.percent()), storage, new FromPage());
-        this.place =
-                new LessonPlace(
-                        library.course(),
-                        library.bank(),
-                        library.maths(),
-                        new ToPage(),
-                        this::keep,
-                        seeds,
-                        java.time.Clock.systemUTC());
+        this.seeds = seeds;
         this.outline = Outline.ofLessons(library.course().lessons(), this::open);
-        this.relationOutline = Outline.ofRelations(relations, DeskWindow::searched, this::open);
+        this.course =
+                pages(
+                        "course",
+                        library.course().lessons(),
+                        outline,
+                        lesson -> keeper.remember("lesson", lesson.id()));
+        List<Lesson> relationPages = RelationLessons.all();
+        this.relations =
+                pages(
+                        "relations",
+                        relationPages,
+                        Outline.ofRelations(relationPages, DeskWindow::searched, this::open),
+                        page -> {});
+        addPlace(course);
+        addPlace(relations);
+        current = course;
         keeper.solved()
                 .forEach(
                         (problem, right) -> {
@@ -122,8 +130,9 @@ final class DeskWindow {
         return view;
     }
 
+    /** What the open lesson or relation shows, for tests and the tour. */
     LessonPlace lessonPlace() {
-        return place;
+        return (current == relations ? relations : course).content();
     }
 
     Settings settings() {
@@ -140,26 +149,67 @@ final class DeskWindow {
 
     /** Opens a lesson or the page of a relation, in its place. */
     void open(Lesson lesson) {
-        boolean relation = lesson.id().startsWith(RelationLessons.PREFIX);
-        Outline here = relation ? relationOutline : outline;
-        (relation ? relationPlace : coursePlace).setSelected(true);
-        root.setLeft(here.node());
-        here.select(lesson);
-        place.open(lesson);
-        if (relation) {
-            lastRelation = lesson;
-        } else {
-            lastLesson = lesson;
-            keeper.remember("lesson", lesson.id());
-        }
+        PagesPlace place = relations.holds(lesson) ? relations : course;
+        enter(place);
+        place.turnTo(lesson);
     }
 
     /** Opens the page of the relation of this id, if there is one. */
     void openRelation(String id) {
-        relations.stream()
-                .filter(page -> page.id().equals(RelationLessons.PREFIX + id))
-                .findFirst()
-                .ifPresent(this::open);
+        relations.find(RelationLessons.PREFIX + id).ifPresent(this::open);
+    }
+
+    /** Opens a place as it was left. */
+    void open(Place place) {
+        enter(place);
+        place.open();
+    }
+
+    /** The place of this id. */
+    Optional<Place> place(String id) {
+        return places.keySet().stream().filter(place -> place.id().equals(id)).findFirst();
+    }
+
+    private void enter(Place place) {
+        if (current != place) {
+            current.leave();
+        }
+        current = place;
+        places.get(place).setSelected(true);
+        root.setLeft(place.side().orElse(null));
+    }
+
+    private PagesPlace pages(
+            String id, List<Lesson> pages, Outline outline, Consumer<Lesson> opened) {
+        ToPage toPage = new ToPage();
+        PagesPlace place =
+                new PagesPlace(
+                        id,
+                        pages,
+                        outline,
+                        new LessonPlace(
+                                library.course(),
+                                library.bank(),
+                                library.maths(),
+                                toPage,
+                                new ToRecord(),
+                                seeds,
+                                Clock.systemUTC()),
+                        opened);
+        toPage.of = place;
+        return place;
+    }
+
+    private void addPlace(Place place) {
+        ToggleButton button = new ToggleButton(Words.of("desk.place." + place.id()));
+        button.setId("place-" + place.id());
+        button.getStyleClass().add("place");
+        button.setOnAction(
+                e -> {
+                    button.setSelected(true);
+                    open(place);
+                });
+        places.put(place, button);
     }
 
     /** What a search in the relations looks at. */
@@ -202,8 +252,12 @@ final class DeskWindow {
         view.root("data-theme", settings.theme());
         view.paper(settings.paper());
         view.root("style", "font-size:" + settings.percent() + "%");
-        place.textSize(settings.percent());
-        place.units(settings.system());
+        places.keySet()
+                .forEach(
+                        place -> {
+                            place.textSize(settings.percent());
+                            place.units(settings.system());
+                        });
         (settings.system() == UnitSystem.SI_SHOP ? si : us).setSelected(true);
         dark.setSelected(settings.dark());
         size.setText(settings.percent() + " %");
@@ -212,13 +266,9 @@ final class DeskWindow {
     private HBox bar() {
         Label name = new Label(Words.of("desk.title"));
         name.getStyleClass().add("name");
-        ToggleGroup places = new ToggleGroup();
-        place(coursePlace, "place-course", places, () -> lastLesson);
-        place(
-                relationPlace,
-                "place-relations",
-                places,
-                () -> lastRelation == null ? relations.get(0) : lastRelation);
+        ToggleGroup group = new ToggleGroup();
+        places.values().forEach(button -> button.setToggleGroup(group));
+        places.get(current).setSelected(true);
         ToggleGroup units = new ToggleGroup();
         si.setToggleGroup(units);
         us.setToggleGroup(units);
@@ -241,10 +291,10 @@ final class DeskWindow {
         HBox bar =
                 new HBox(
                         name,
-                        pair(coursePlace, relationPlace),
+                        row(places.values()),
                         space,
                         new Label(Words.of("desk.units")),
-                        pair(si, us),
+                        row(List.of(si, us)),
                         new Label(Words.of("desk.text")),
                         smaller,
                         size,
@@ -254,59 +304,41 @@ final class DeskWindow {
         return bar;
     }
 
-    private static HBox pair(ToggleButton one, ToggleButton other) {
-        HBox pair = new HBox(one, other);
-        pair.getStyleClass().add("pair");
-        return pair;
+    private static HBox row(Collection<ToggleButton> buttons) {
+        HBox row = new HBox();
+        row.getChildren().addAll(buttons);
+        row.getStyleClass().add("pair");
+        return row;
     }
 
-    private void place(ToggleButton button, String id, ToggleGroup places, Supplier<Lesson> page) {
-        button.setId(id);
-        button.setToggleGroup(places);
-        button.getStyleClass().add("place");
-        button.setOnAction(
-                e -> {
-                    button.setSelected(true);
-                    if (page.get() != null) {
-                        open(page.get());
-                    }
-                });
-    }
-
-    private void keep(List<LessonPlace.Try> tries, Runnable then) {
-        if (tries.isEmpty()) {
-            then.run();
-            return;
+    /** Tries go to the record; what is solved shows in the outline. */
+    private final class ToRecord implements Tries {
+        @Override
+        public void keep(List<Try> tries, Runnable then) {
+            if (tries.isEmpty()) {
+                then.run();
+            } else {
+                keeper.keep(tries, then);
+            }
         }
-        keeper.keep(
-                tries,
-                () -> {
-                    tries.stream()
-                            .filter(
-                                    t ->
-                                            place.problem(cardOf(t))
-                                                    .map(hotside.page.ProblemState::solved)
-                                                    .orElse(false))
-                            .forEach(t -> solved.add(t.variant().template().id()));
-                    outline.progress(solved::contains);
-                    then.run();
-                });
-    }
 
-    private String cardOf(LessonPlace.Try attempt) {
-        return place.cardOf(attempt.variant());
+        @Override
+        public void solved(String problem) {
+            solved.add(problem);
+            outline.progress(solved::contains);
+        }
     }
 
     /** What a person does in the page. */
     private final class FromPage implements PageView.Listener {
         @Override
         public void act(String action, String part, String argument) {
-            place.act(action, part);
+            current.act(action, part, argument);
         }
 
         @Override
         public void edit(String part, String slot, String kind, String value) {
-            place.edit(part, slot, kind, value);
+            current.edit(part, slot, kind, value);
         }
 
         @Override
@@ -324,40 +356,48 @@ final class DeskWindow {
 
         @Override
         public void point(String part, double across) {
-            place.point(part, across);
+            current.point(part, across);
         }
 
         @Override
         public void nudge(String part, int steps) {
-            place.nudge(part, steps);
+            current.nudge(part, steps);
         }
     }
 
-    /** What happens to the page. */
-    private final class ToPage implements LessonPlace.Page {
+    /** The page as one place has it: while another place is open, nothing happens to it. */
+    private final class ToPage implements Page {
+        private Place of;
+
+        private void ifOpen(Runnable action) {
+            if (current == of) {
+                action.run();
+            }
+        }
+
         @Override
         public void show(String html, String plainText) {
-            view.show(html, plainText);
+            ifOpen(() -> view.show(html, plainText));
         }
 
         @Override
         public void replace(String id, String html) {
-            view.replace(id, html);
+            ifOpen(() -> view.replace(id, html));
         }
 
         @Override
         public void put(String id, String text) {
-            view.put(id, text);
+            ifOpen(() -> view.put(id, text));
         }
 
         @Override
         public void focus(String id) {
-            view.focus(id);
+            ifOpen(() -> view.focus(id));
         }
 
         @Override
         public void cursor(String id, double at) {
-            view.cursor(id, at);
+            ifOpen(() -> view.cursor(id, at));
         }
     }
 }

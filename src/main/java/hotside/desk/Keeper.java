@@ -6,12 +6,15 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Keeps what must outlive the window: tries and settings. Never on the screen's thread. */
-interface Keeper {
+interface Keeper extends Tries {
     /**
+     * {@inheritDoc}
+     *
      * @param then run on the screen's thread once the tries are on disk, or once that has failed
      *     and the person was told
      */
-    void keep(List<LessonPlace.Try> tries, Runnable then);
+    @Override
+    void keep(List<Try> tries, Runnable then);
 
     /** Remembers a setting. */
     void remember(String key, String value);

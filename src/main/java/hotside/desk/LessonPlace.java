@@ -12,27 +12,17 @@ import hotside.page.Html;
 import hotside.page.LessonPage;
 import hotside.page.LessonText;
 import hotside.page.Maths;
-import hotside.page.ProblemCard;
 import hotside.page.ProblemState;
 import hotside.page.Words;
 import hotside.problem.AskMe;
-import hotside.problem.Marker;
 import hotside.problem.ProblemBank;
-import hotside.problem.Template;
-import hotside.problem.Variant;
 import hotside.problem.Variants;
-import hotside.problem.Verdict;
 import hotside.relation.Slot;
-import hotside.unit.DecimalHabit;
 import hotside.unit.UnitSystem;
 import hotside.unit.Units;
 import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
-import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongSupplier;
@@ -42,51 +32,6 @@ import java.util.function.LongSupplier;
  * the page by an interface only, so it can be tested without a window.
  */
 final class LessonPlace {
-    /** What this place does to the page. */
-    interface Page {
-        void show(String html, String plainText);
-
-        void replace(String id, String html);
-
-        void put(String id, String text);
-
-        void focus(String id);
-
-        /** Moves the cursor line of a chart, along the chart's own horizontal coordinate. */
-        void cursor(String id, double at);
-    }
-
-    /** Where counted tries go. */
-    interface Tries {
-        /**
-         * Keeps tries.
-         *
-         * @param then run once they are safe, on the thread of the screen: only then is the verdict
-         *     shown
-         */
-        void keep(List<Try> tries, Runnable then);
-    }
-
-    /**
-     * A counted try.
-     *
-     * @param lesson where it was made
-     * @param variant the problem with its numbers
-     * @param ask which of its questions
-     * @param answer as typed
-     * @param verdict what was said of it
-     * @param hints how many hints were shown
-     * @param seconds since the numbers were drawn
-     */
-    record Try(
-            String lesson,
-            Variant variant,
-            int ask,
-            String answer,
-            Verdict verdict,
-            int hints,
-            int seconds) {}
-
     private static final String ASK_ME = "-q";
 
     /** Width of charts at 100 % text. */
@@ -98,21 +43,17 @@ final class LessonPlace {
     private final Course course;
     private final ProblemBank bank;
     private final Page page;
-    private final Tries tries;
     private final LongSupplier seeds;
     private final LessonPage lessons;
     private final CalculatorCard calculators;
-    private final ProblemCard problems;
+    private final ProblemCards problems;
     private final LessonText text;
 
     private final Map<Part, String> ids = new IdentityHashMap<>();
     private final Map<String, CalculatorState> calculator = new LinkedHashMap<>();
     private final Map<String, CalculatorState> calculatorStart = new LinkedHashMap<>();
-    private final Map<String, ProblemState> problem = new LinkedHashMap<>();
     private final Map<String, ChartData> figure = new LinkedHashMap<>();
     private final Map<String, Integer> cursor = new LinkedHashMap<>();
-    private final Map<Variant, Instant> drawnAt = new IdentityHashMap<>();
-    private final Clock clock;
     private Lesson lesson;
     private UnitSystem system = UnitSystem.SI_SHOP;
     private int chartWidth = CHART_WIDTH;
@@ -128,12 +69,10 @@ final class LessonPlace {
         this.course = course;
         this.bank = bank;
         this.page = page;
-        this.tries = tries;
         this.seeds = seeds;
-        this.clock = clock;
         this.lessons = new LessonPage(maths);
         this.calculators = new CalculatorCard(maths);
-        this.problems = new ProblemCard(maths);
+        this.problems = new ProblemCards(maths, page, tries, seeds, clock);
         this.text = new LessonText(maths);
     }
 
@@ -147,8 +86,7 @@ final class LessonPlace {
         ids.clear();
         calculator.clear();
         calculatorStart.clear();
-        problem.clear();
-        drawnAt.clear();
+        problems.clear(opened.id());
         cursor.clear();
         int figures = 0;
         int calculators = 0;
@@ -165,7 +103,7 @@ final class LessonPlace {
             } else if (part instanceof Part.ProblemCard card) {
                 String id = "p" + ++cards;
                 ids.put(part, id);
-                bank.find(card.problem()).ifPresent(t -> problem.put(id, draw(id, t)));
+                bank.find(card.problem()).ifPresent(t -> problems.draw(id, t));
             }
         }
         draw();
@@ -191,20 +129,12 @@ final class LessonPlace {
             return;
         }
         system = other;
+        problems.units(other, ASK_ME);
         if (lesson == null) {
             return;
         }
         calculator.replaceAll((id, state) -> state.in(other));
         calculatorStart.replaceAll((id, state) -> state.in(other));
-        problem.replaceAll(
-                (id, state) ->
-                        fresh(
-                                id,
-                                Variants.draw(
-                                        state.variant().template(),
-                                        state.variant().seed(),
-                                        other)));
-        problem.keySet().removeIf(id -> id.endsWith(ASK_ME));
         draw();
     }
 
@@ -212,16 +142,19 @@ final class LessonPlace {
     void act(String action, String part) {
         if (calculator.containsKey(part)) {
             actOnCalculator(action, calculator.get(part));
-        } else if (problem.containsKey(part)) {
-            actOnProblem(action, problem.get(part));
+        } else if (action.equals("another") && part.endsWith(ASK_ME)) {
+            String id = part.substring(0, part.length() - ASK_ME.length());
+            actOnCalculator("ask-me", calculator.get(id));
+        } else if (problems.has(part)) {
+            problems.act(action, part);
         }
     }
 
     /** A field got a new content. */
     void edit(String part, String slot, String kind, String value) {
         CalculatorState state = calculator.get(part);
-        if (kind.equals("answer") && problem.containsKey(part)) {
-            problem.put(part, problem.get(part).typed(Integer.parseInt(slot), value));
+        if (kind.equals("answer") && problems.has(part)) {
+            problems.edit(part, slot, value);
         } else if (state != null && kind.equals("axis")) {
             Slot chosen = state.relation().slot(value).orElseThrow();
             CalculatorState turned = slot.equals("over") ? state.over(chosen) : state.curve(chosen);
@@ -278,16 +211,12 @@ final class LessonPlace {
 
     /** The card's present state, for tests and the tour. */
     Optional<ProblemState> problem(String id) {
-        return Optional.ofNullable(problem.get(id));
+        return problems.state(id);
     }
 
-    /** The card that shows this variant; the empty text if none does any more. */
-    String cardOf(Variant variant) {
-        return problem.values().stream()
-                .filter(state -> state.variant() == variant)
-                .map(ProblemState::id)
-                .findFirst()
-                .orElse("");
+    /** Shows the open lesson as it was left. */
+    void again() {
+        draw();
     }
 
     private void draw() {
@@ -320,7 +249,7 @@ final class LessonPlace {
             if (part instanceof Part.Calculator) {
                 return calculators.html(calculator.get(id));
             }
-            return problem.containsKey(id) ? problems.html(problem.get(id)) : "";
+            return problems.html(id);
         }
 
         @Override
@@ -341,15 +270,6 @@ final class LessonPlace {
                 Units.STANDARD_ATMOSPHERE,
                 chartWidth,
                 false);
-    }
-
-    private ProblemState draw(String id, Template template) {
-        return fresh(id, Variants.draw(template, seeds.getAsLong(), system));
-    }
-
-    private ProblemState fresh(String id, Variant variant) {
-        drawnAt.put(variant, clock.instant());
-        return ProblemState.fresh(id, variant);
     }
 
     private void set(CalculatorState state, Slot slot, String kind, String value) {
@@ -444,96 +364,12 @@ final class LessonPlace {
                 .ifPresent(
                         template -> {
                             String id = state.id() + ASK_ME;
-                            problem.put(id, fresh(id, Variants.draw(template, seed, system)));
+                            problems.put(id, Variants.draw(template, seed, system));
                             showAskMe(state.id());
                         });
     }
 
     private void showAskMe(String id) {
-        ProblemState asked = problem.get(id + ASK_ME);
-        page.replace(id + "-ask", asked == null ? "" : problems.html(asked));
-    }
-
-    private void actOnProblem(String action, ProblemState state) {
-        switch (action) {
-            case "check" -> check(state);
-            case "hint" -> {
-                int last = state.variant().template().hints().size() + 1;
-                ProblemState hinted = state.rung(Math.min(last, state.rung() + 1));
-                problem.put(state.id(), hinted);
-                page.replace(state.id() + "-hints", problems.hints(hinted));
-            }
-            case "solution" -> {
-                ProblemState turned = state.working(!state.working());
-                problem.put(state.id(), turned);
-                page.replace(state.id() + "-solution-text", problems.solution(turned));
-                page.replace(
-                        state.id() + "-solution",
-                        Html.escape(
-                                Words.of(turned.working() ? "working.hide" : "problem.solution")));
-            }
-            case "another" -> another(state);
-            default -> {}
-        }
-    }
-
-    private void another(ProblemState state) {
-        if (state.id().endsWith(ASK_ME)) {
-            actOnCalculator(
-                    "ask-me",
-                    calculator.get(state.id().substring(0, state.id().length() - ASK_ME.length())));
-            return;
-        }
-        ProblemState fresh = draw(state.id(), state.variant().template());
-        problem.put(state.id(), fresh);
-        page.replace(state.id(), problems.inside(fresh));
-        page.focus(state.id() + "-answer-0");
-    }
-
-    private void check(ProblemState state) {
-        List<Optional<Verdict>> verdicts =
-                Marker.mark(state.variant(), state.typed(), DecimalHabit.POINT);
-        int counted = 0;
-        List<Try> made = new ArrayList<>();
-        for (int i = 0; i < verdicts.size(); i++) {
-            Optional<Verdict> verdict = verdicts.get(i);
-            boolean again = verdict.equals(state.verdicts().get(i));
-            if (verdict.isPresent() && verdict.get().kind().counts() && !again) {
-                counted++;
-                made.add(
-                        new Try(
-                                lesson.id(),
-                                state.variant(),
-                                i,
-                                state.typed().get(i),
-                                verdict.get(),
-                                helped(state),
-                                seconds(state)));
-            }
-        }
-        ProblemState judged = state.judged(verdicts, counted);
-        problem.put(state.id(), judged);
-        tries.keep(made, () -> showVerdicts(judged));
-    }
-
-    private void showVerdicts(ProblemState judged) {
-        for (int i = 0; i < judged.verdicts().size(); i++) {
-            page.replace(judged.id() + "-verdict-" + i, problems.verdict(judged, i));
-        }
-    }
-
-    private int seconds(ProblemState state) {
-        Instant drawn = drawnAt.getOrDefault(state.variant(), clock.instant());
-        return (int)
-                Math.max(
-                        0,
-                        Math.min(
-                                Integer.MAX_VALUE,
-                                Duration.between(drawn, clock.instant()).toSeconds()));
-    }
-
-    /** The full working counts as the last hint. */
-    private static int helped(ProblemState state) {
-        return state.working() ? state.variant().template().hints().size() + 1 : state.rung();
+        page.replace(id + "-ask", problems.html(id + ASK_ME));
     }
 }

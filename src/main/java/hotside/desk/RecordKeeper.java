@@ -89,7 +89,7 @@ final class RecordKeeper implements Keeper, AutoCloseable {
     }
 
     @Override
-    public void keep(List<LessonPlace.Try> tries, Runnable then) {
+    public void keep(List<Try> tries, Runnable then) {
         List<Attempt> attempts = tries.stream().map(this::attempt).toList();
         worker.execute(
                 () -> {
@@ -149,7 +149,7 @@ final class RecordKeeper implements Keeper, AutoCloseable {
         screen.execute(() -> trouble.accept(Words.of("record.trouble", e.getMessage())));
     }
 
-    private Attempt attempt(LessonPlace.Try t) {
+    private Attempt attempt(Try t) {
         return new Attempt(
                 t.variant().template().id(),
                 String.valueOf(t.variant().seed()),
@@ -164,6 +164,6 @@ final class RecordKeeper implements Keeper, AutoCloseable {
                 t.hints(),
                 t.seconds(),
                 Instant.now(),
-                t.lesson());
+                t.where());
     }
 }

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.desk;
+
+import hotside.course.Lesson;
+import hotside.unit.UnitSystem;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+
+/**
+ * A place of pages with calculators and problems, and an outline of them: the course, or the
+ * relations.
+ */
+final class PagesPlace implements Place {
+    private final String id;
+    private final List<Lesson> pages;
+    private final Outline outline;
+    private final LessonPlace content;
+    private final Consumer<Lesson> opened;
+
+    /**
+     * @param opened told which page is open
+     */
+    PagesPlace(
+            String id,
+            List<Lesson> pages,
+            Outline outline,
+            LessonPlace content,
+            Consumer<Lesson> opened) {
+        this.id = id;
+        this.pages = pages;
+        this.outline = outline;
+        this.content = content;
+        this.opened = opened;
+    }
+
+    LessonPlace content() {
+        return content;
+    }
+
+    boolean holds(Lesson page) {
+        return pages.contains(page);
+    }
+
+    Optional<Lesson> find(String pageId) {
+        return pages.stream().filter(page -> page.id().equals(pageId)).findFirst();
+    }
+
+    /** Opens one of its pages; the place itself must be open. */
+    void turnTo(Lesson page) {
+        outline.select(page);
+        content.open(page);
+        opened.accept(page);
+    }
+
+    @Override
+    public String id() {
+        return id;
+    }
+
+    @Override
+    public Optional<Node> side() {
+        return Optional.of(outline.node());
+    }
+
+    @Override
+    public void open() {
+        if (content.lesson().isPresent()) {
+            content.again();
+        } else if (!pages.isEmpty()) {
+            turnTo(pages.get(0));
+        }
+    }
+
+    @Override
+    public void act(String action, String part, String argument) {
+        content.act(action, part);
+    }
+
+    @Override
+    public void edit(String part, String slot, String kind, String value) {
+        content.edit(part, slot, kind, value);
+    }
+
+    @Override
+    public void point(String part, double across) {
+        content.point(part, across);
+    }
+
+    @Override
+    public void nudge(String part, int steps) {
+        content.nudge(part, steps);
+    }
+
+    @Override
+    public void units(UnitSystem system) {
+        content.units(system);
+    }
+
+    @Override
+    public void textSize(int percent) {
+        content.textSize(percent);
+    }
+}

@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.desk;
+
+import hotside.page.Html;
+import hotside.page.Maths;
+import hotside.page.ProblemCard;
+import hotside.page.ProblemState;
+import hotside.page.Words;
+import hotside.problem.Marker;
+import hotside.problem.Template;
+import hotside.problem.Variant;
+import hotside.problem.Variants;
+import hotside.problem.Verdict;
+import hotside.unit.DecimalHabit;
+import hotside.unit.UnitSystem;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+
+/**
+ * The problem cards of a page: what each shows, and what happens when a person touches one. Every
+ * place that has problems uses it.
+ */
+final class ProblemCards {
+    private final Page page;
+    private final Tries tries;
+    private final LongSupplier seeds;
+    private final Clock clock;
+    private final ProblemCard card;
+    private final Map<String, ProblemState> states = new LinkedHashMap<>();
+    private final Map<Variant, Instant> drawnAt = new IdentityHashMap<>();
+    private String where = "";
+    private UnitSystem system = UnitSystem.SI_SHOP;
+
+    /**
+     * @param seeds where fresh numbers come from
+     * @param tries where counted tries go
+     */
+    ProblemCards(Maths maths, Page page, Tries tries, LongSupplier seeds, Clock clock) {
+        this.page = page;
+        this.tries = tries;
+        this.seeds = seeds;
+        this.clock = clock;
+        card = new ProblemCard(maths);
+    }
+
+    /**
+     * Forgets all cards.
+     *
+     * @param where the lesson or place that tries are filed under from now on
+     */
+    void clear(String where) {
+        this.where = where;
+        states.clear();
+        drawnAt.clear();
+    }
+
+    /** A card with fresh numbers. */
+    void draw(String id, Template template) {
+        put(id, Variants.draw(template, seeds.getAsLong(), system));
+    }
+
+    /** A card with these numbers. */
+    void put(String id, Variant variant) {
+        drawnAt.put(variant, clock.instant());
+        states.put(id, ProblemState.fresh(id, variant));
+    }
+
+    boolean has(String id) {
+        return states.containsKey(id);
+    }
+
+    Optional<ProblemState> state(String id) {
+        return Optional.ofNullable(states.get(id));
+    }
+
+    /** The whole card, or nothing if there is none. */
+    String html(String id) {
+        return has(id) ? card.html(states.get(id)) : "";
+    }
+
+    /**
+     * Other units: the same seeds, with numbers that are round there.
+     *
+     * @param dropped ends of ids whose cards go instead
+     */
+    void units(UnitSystem other, String dropped) {
+        system = other;
+        states.keySet().removeIf(id -> id.endsWith(dropped));
+        List.copyOf(states.values())
+                .forEach(
+                        state ->
+                                put(
+                                        state.id(),
+                                        Variants.draw(
+                                                state.variant().template(),
+                                                state.variant().seed(),
+                                                other)));
+    }
+
+    /** An answer was typed. */
+    void edit(String id, String ask, String value) {
+        states.put(id, states.get(id).typed(Integer.parseInt(ask), value));
+    }
+
+    /** A button of a card was pressed. */
+    void act(String action, String id) {
+        ProblemState state = states.get(id);
+        switch (action) {
+            case "check" -> check(state);
+            case "hint" -> {
+                int last = state.variant().template().hints().size() + 1;
+                ProblemState hinted = state.rung(Math.min(last, state.rung() + 1));
+                states.put(id, hinted);
+                page.replace(id + "-hints", card.hints(hinted));
+            }
+            case "solution" -> {
+                ProblemState turned = state.working(!state.working());
+                states.put(id, turned);
+                page.replace(id + "-solution-text", card.solution(turned));
+                page.replace(
+                        id + "-solution",
+                        Html.escape(
+                                Words.of(turned.working() ? "working.hide" : "problem.solution")));
+            }
+            case "another" -> {
+                draw(id, state.variant().template());
+                page.replace(id, card.inside(states.get(id)));
+                page.focus(id + "-answer-0");
+            }
+            default -> {}
+        }
+    }
+
+    private void check(ProblemState state) {
+        List<Optional<Verdict>> verdicts =
+                Marker.mark(state.variant(), state.typed(), DecimalHabit.POINT);
+        int counted = 0;
+        List<Try> made = new ArrayList<>();
+        for (int i = 0; i < verdicts.size(); i++) {
+            Optional<Verdict> verdict = verdicts.get(i);
+            boolean again = verdict.equals(state.verdicts().get(i));
+            if (verdict.isPresent() && verdict.get().kind().counts() && !again) {
+                counted++;
+                made.add(
+                        new Try(
+                                where,
+                                state.variant(),
+                                i,
+                                state.typed().get(i),
+                                verdict.get(),
+                                helped(state),
+                                seconds(state)));
+            }
+        }
+        ProblemState judged = state.judged(verdicts, counted);
+        states.put(state.id(), judged);
+        tries.keep(
+                made,
+                () -> {
+                    showVerdicts(judged);
+                    if (judged.solved()) {
+                        tries.solved(judged.variant().template().id());
+                    }
+                });
+    }
+
+    private void showVerdicts(ProblemState judged) {
+        for (int i = 0; i < judged.verdicts().size(); i++) {
+            page.replace(judged.id() + "-verdict-" + i, card.verdict(judged, i));
+        }
+    }
+
+    private int seconds(ProblemState state) {
+        Instant drawn = drawnAt.getOrDefault(state.variant(), clock.instant());
+        return (int)
+                Math.max(
+                        0,
+                        Math.min(
+                                Integer.MAX_VALUE,
+                                Duration.between(drawn, clock.instant()).toSeconds()));
+    }
+
+    /** The full working counts as the last hint. */
+    private static int helped(ProblemState state) {
+        return state.working() ? state.variant().template().hints().size() + 1 : state.rung();
+    }
+}
