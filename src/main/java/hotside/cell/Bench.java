@@ -12,6 +12,9 @@ package hotside.cell;
  * @param sampling time between samples, s
  * @param rampRate how fast a ramp speeds up, turns per second each second; 0 holds steps instead
  * @param inertia of engine and brake, kg·m²
+ * @param inertiaSetting what the cell takes for that inertia and adds back, kg·m²
+ * @param powerFactor what the cell multiplies torque and power with
+ * @param boostLimit at which it stops a pull, Pa gauge
  * @param repeatability standard deviation of an engine's power from pull to pull, as a share
  * @param driftPerHour of the ambient temperature, K
  * @param interval between the starts of two pulls, s
@@ -27,6 +30,9 @@ public record Bench(
         double sampling,
         double rampRate,
         double inertia,
+        double inertiaSetting,
+        double powerFactor,
+        double boostLimit,
         double repeatability,
         double driftPerHour,
         double interval,

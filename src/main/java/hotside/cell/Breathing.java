@@ -11,6 +11,7 @@ import hotside.physics.engine.PowerToFlow;
 import hotside.physics.engine.ResidualEffect;
 import hotside.physics.engine.SpeedDensity;
 import hotside.physics.gas.ExhaustGas;
+import hotside.physics.gate.Disc;
 import hotside.physics.gate.GateFlow;
 import hotside.physics.gate.GateLift;
 import hotside.physics.turbine.TurbineExpansion;
@@ -132,10 +133,12 @@ final class Breathing {
         double signal = share * (charge.pressure - rig.ambient().pressure());
         double ambient = rig.ambient().pressure();
         boolean toPipe = rig.gate().toPipe();
-        double outlet = toPipe ? shared(exhaust, signal, inlet) : Double.NaN;
+        double leak = Math.min(exhaust, leakFlow(inlet));
+        double kept = exhaust - leak;
+        double outlet = toPipe ? shared(kept, signal, inlet) : Double.NaN;
         double lift = lift(signal, inlet, toPipe ? outlet : ambient);
-        double gateFlow = Math.min(exhaust, gateFlow(lift, inlet, toPipe ? outlet : ambient));
-        double turbineFlow = exhaust - gateFlow;
+        double gateFlow = Math.min(kept, gateFlow(lift, inlet, toPipe ? outlet : ambient));
+        double turbineFlow = kept - gateFlow;
         if (!toPipe) {
             outlet = outlet(turbineFlow, inlet);
         }
@@ -143,9 +146,9 @@ final class Breathing {
         Turbo turbo = rig.turbo();
         double hot = engine.exhaustTemperature();
         double spent = TurbineExpansion.temperature(hot, ratio, turbo.turbineEfficiency(), gamma);
-        double pipeFlow = toPipe ? exhaust : turbineFlow;
+        double pipeFlow = toPipe ? kept : turbineFlow;
         double pipeTemperature =
-                toPipe && exhaust > 0 ? (turbineFlow * spent + gateFlow * hot) / exhaust : spent;
+                toPipe && kept > 0 ? (turbineFlow * spent + gateFlow * hot) / kept : spent;
         DuctFlow.State duct = rig.exhaust().carrying(pipeFlow, pipeTemperature, ambient, gas);
         return new Flow(
                 charge.pressure,
@@ -161,6 +164,7 @@ final class Breathing {
                 share,
                 lift,
                 gateFlow,
+                leak,
                 pipeFlow,
                 pipeTemperature,
                 duct);
@@ -168,6 +172,9 @@ final class Breathing {
 
     double lift(double signal, double inlet, double behind) {
         Gate gate = rig.gate();
+        if (gate.stuck()) {
+            return Math.min(gate.stuckLift(), gate.maxLift());
+        }
         double surplus =
                 GateLift.surplus(
                         signal,
@@ -181,9 +188,21 @@ final class Breathing {
 
     double gateFlow(double lift, double inlet, double behind) {
         Gate gate = rig.gate();
+        double seat = Disc.area(gate.seatDiameter());
+        double area = GateFlow.area(gate.seatDiameter(), lift) + Disc.area(gate.seatLeak());
+        return through(Math.min(seat, area), inlet, behind);
+    }
+
+    /** What a hole before the turbine loses to the air around. */
+    double leakFlow(double inlet) {
+        double bore = rig.turbo().inletLeak();
+        return bore > 0 ? through(Disc.area(bore), inlet, rig.ambient().pressure()) : 0;
+    }
+
+    private double through(double area, double inlet, double behind) {
         return GateFlow.massFlow(
-                GateFlow.area(gate.seatDiameter(), lift),
-                gate.dischargeCoefficient(),
+                area,
+                rig.gate().dischargeCoefficient(),
                 inlet,
                 engine.exhaustTemperature(),
                 behind,

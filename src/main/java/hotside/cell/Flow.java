@@ -20,6 +20,7 @@ import hotside.physics.duct.DuctFlow;
  * @param signalShare of the boost at the diaphragm
  * @param lift of the gate, m
  * @param gateFlow kg/s
+ * @param leakFlow lost before the turbine, kg/s
  * @param pipeFlow kg/s
  * @param pipeTemperature total, K
  * @param duct state of the pipe
@@ -38,6 +39,7 @@ record Flow(
         double signalShare,
         double lift,
         double gateFlow,
+        double leakFlow,
         double pipeFlow,
         double pipeTemperature,
         DuctFlow.State duct) {

@@ -11,6 +11,9 @@ package hotside.cell;
  * @param rate of the spring, N/m
  * @param maxLift where the far stop is, m
  * @param dischargeCoefficient referred to the curtain or the seat, whichever is smaller
+ * @param seatLeak bore of a hole that stays open when the valve is shut, m
+ * @param stuck true if the valve does not move
+ * @param stuckLift where it then stands, m
  */
 public record Gate(
         boolean toPipe,
@@ -19,4 +22,7 @@ public record Gate(
         double preload,
         double rate,
         double maxLift,
-        double dischargeCoefficient) {}
+        double dischargeCoefficient,
+        double seatLeak,
+        boolean stuck,
+        double stuckLift) {}

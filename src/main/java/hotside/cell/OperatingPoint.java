@@ -167,6 +167,11 @@ public final class OperatingPoint {
         return flow.gateFlow();
     }
 
+    /** Lost through a hole before the turbine, kg/s. */
+    public double leakFlow() {
+        return flow.leakFlow();
+    }
+
     /** kg/s. */
     public double turbineFlow() {
         return flow.turbineFlow();
@@ -275,7 +280,9 @@ public final class OperatingPoint {
         double ambient = rig().ambient().pressure();
         double behind = rig().gate().toPipe() ? outlet : ambient;
         double passed =
-                breathing.turbineFlow(inlet, outlet) + breathing.gateFlow(lift(), inlet, behind);
+                breathing.turbineFlow(inlet, outlet)
+                        + breathing.gateFlow(lift(), inlet, behind)
+                        + breathing.leakFlow(inlet);
         double lost = pipeFlow() * breathing.cp() * (turbineInletTemperature() - pipeTemperature());
         double asked =
                 rig().exhaust()
@@ -291,7 +298,7 @@ public final class OperatingPoint {
 
     private double forceResidual(double behind) {
         Gate gate = rig().gate();
-        boolean between = lift() > 0 && lift() < gate.maxLift();
+        boolean between = !gate.stuck() && lift() > 0 && lift() < gate.maxLift();
         double surplus =
                 GateLift.surplus(
                         signalShare() * boost(),

@@ -5,10 +5,14 @@ import hotside.physics.engine.TorquePower;
 import hotside.statistics.draw.Gaussian;
 import hotside.statistics.draw.SplitMix64;
 import hotside.statistics.reading.SweepInertia;
+import hotside.unit.Quantity;
+import hotside.unit.Shown;
+import hotside.unit.UnitSystem;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * One pull of a rig in the cell: what its sensors showed, and the truth beside it. The same rig,
@@ -93,6 +97,19 @@ public final class Pull {
         return List.copyOf(notes);
     }
 
+    /** What the sensors of a rig show at a speed when all has settled, noise and day apart. */
+    static Map<Channel, Double> settled(Rig rig, double speed) {
+        OperatingPoint point = OperatingPoint.solve(rig, speed);
+        Moment moment = new Moment(0, point.torque() - missing(rig.bench()), point);
+        Map<Channel, Double> readings = new EnumMap<>(Channel.class);
+        for (Sensor sensor : rig.sensors()) {
+            Channel channel = sensor.channel();
+            readings.put(channel, sensor.shows(channel.truth(moment), 0));
+        }
+        conclude(rig.bench(), readings);
+        return readings;
+    }
+
     private void steps() {
         Bench bench = rig.bench();
         int holds =
@@ -100,9 +117,44 @@ public final class Pull {
         int samples = (int) Math.max(1, Math.round(bench.hold() / bench.sampling()));
         requireShort((double) holds * samples, MOST_SAMPLES, "shorter holds");
         for (int i = 0; i < holds; i++) {
-            OperatingPoint point = OperatingPoint.solve(rig, bench.fromSpeed() + i * bench.step());
-            hold(new Moment((i + 1) * bench.hold(), point.torque(), point), samples);
+            double speed = bench.fromSpeed() + i * bench.step();
+            Optional<OperatingPoint> point = withinLimit(speed);
+            if (point.isEmpty()) {
+                cutOff(speed);
+                return;
+            }
+            double torque = point.get().torque();
+            hold(new Moment((i + 1) * bench.hold(), torque, point.get()), samples);
         }
+    }
+
+    /** The steady point; empty if the cell would stop the pull there. */
+    private Optional<OperatingPoint> withinLimit(double speed) {
+        try {
+            OperatingPoint point = OperatingPoint.solve(rig, speed);
+            return point.boost() > rig.bench().boostLimit() ? Optional.empty() : Optional.of(point);
+        } catch (RigException e) {
+            // Boost that finds no balance runs away, and so meets the limit.
+            return Optional.empty();
+        }
+    }
+
+    private void cutOff(double speed) {
+        String limit =
+                Shown.of(rig.bench().boostLimit(), Quantity.GAUGE_PRESSURE, UnitSystem.SI_SHOP, 3)
+                        .text();
+        if (rows.isEmpty()) {
+            throw new RigException(
+                    "boost is beyond the cell's limit of " + limit + " where the pull begins",
+                    "a control that holds boost, or a higher cell.boostLimit");
+        }
+        notes.add(
+                new Note(
+                        speed,
+                        List.of(
+                                "boost went beyond the cell's limit of "
+                                        + limit
+                                        + ": pull stopped")));
     }
 
     private void hold(Moment moment, int samples) {
@@ -125,14 +177,22 @@ public final class Pull {
         Bench bench = rig.bench();
         double duration = (bench.toSpeed() - bench.fromSpeed()) / bench.rampRate();
         requireShort(duration / bench.sampling(), MOST_RAMP_SAMPLES, "a faster ramp");
-        double missing = SweepInertia.torque(bench.inertia(), bench.rampRate());
+        double missing = missing(bench);
         double turning =
-                Math.max(LEAST_TURNING, OperatingPoint.solve(rig, bench.fromSpeed()).turboSpeed());
+                Math.max(
+                        LEAST_TURNING,
+                        withinLimit(bench.fromSpeed())
+                                .map(OperatingPoint::turboSpeed)
+                                .orElse(LEAST_TURNING));
         int samples = (int) Math.floor(duration / bench.sampling() + 1e-9);
         for (int i = 0; i <= samples; i++) {
             double time = i * bench.sampling();
             double speed = bench.fromSpeed() + bench.rampRate() * time;
             OperatingPoint point = OperatingPoint.spinning(rig, speed, turning);
+            if (point.boost() > bench.boostLimit()) {
+                cutOff(speed);
+                return;
+            }
             sample(new Moment(time, point.torque() - missing, point));
             turning =
                     Math.max(
@@ -151,17 +211,30 @@ public final class Pull {
     }
 
     private void record(Moment moment, Map<Channel, Double> readings) {
-        Double torque = readings.get(Channel.TORQUE);
-        Double speed = readings.get(Channel.ENGINE_SPEED);
-        if (torque != null && speed != null) {
-            readings.putIfAbsent(Channel.POWER, TorquePower.of(torque, speed));
-        }
+        conclude(rig.bench(), readings);
         Map<Channel, Double> truth = new EnumMap<>(Channel.class);
         for (Channel channel : Channel.values()) {
             truth.put(channel, channel.truth(moment));
         }
         rows.add(new Row(moment.time(), readings, truth));
         note(moment.point());
+    }
+
+    /** What speeding up takes from the brake, N·m. */
+    private static double missing(Bench bench) {
+        return SweepInertia.torque(bench.inertia(), bench.rampRate());
+    }
+
+    /** What the cell makes of torque: it adds back what it believes is missing, and corrects. */
+    private static void conclude(Bench bench, Map<Channel, Double> readings) {
+        double added = SweepInertia.torque(bench.inertiaSetting(), bench.rampRate());
+        readings.computeIfPresent(
+                Channel.TORQUE, (channel, torque) -> (torque + added) * bench.powerFactor());
+        Double torque = readings.get(Channel.TORQUE);
+        Double speed = readings.get(Channel.ENGINE_SPEED);
+        if (torque != null && speed != null) {
+            readings.putIfAbsent(Channel.POWER, TorquePower.of(torque, speed));
+        }
     }
 
     private void note(OperatingPoint point) {

@@ -15,6 +15,8 @@ public enum Regime {
     /** The control would hold less boost than it has, and has no more signal to give. */
     OUT_OF_REACH_ABOVE(
             "the control gives all of its signal and boost stays above its target: the spring sets it"),
+    /** The gate does not move, whatever pushes it. */
+    STUCK("the gate is stuck and does not answer to its signal"),
     /** The gate is on its far stop. */
     WIDE_OPEN("the gate is wide open and cannot hold boost back: boost creeps");
 
@@ -30,6 +32,9 @@ public enum Regime {
     }
 
     static Regime of(Rig rig, Flow flow) {
+        if (rig.gate().stuck()) {
+            return STUCK;
+        }
         if (flow.lift() <= 0) {
             return SHUT;
         }

@@ -229,7 +229,8 @@ public final class Rig {
                 number("turbo.effectiveArea"),
                 number("turbo.rotorInertia"),
                 number("turbo.wheelDiameter"),
-                number("turbo.workCoefficient"));
+                number("turbo.workCoefficient"),
+                number("turbo.inletLeak"));
     }
 
     private Gate readGate() {
@@ -240,7 +241,10 @@ public final class Rig {
                 number("gate.preload"),
                 number("gate.rate"),
                 number("gate.maxLift"),
-                number("gate.dischargeCoefficient"));
+                number("gate.dischargeCoefficient"),
+                number("gate.seatLeak"),
+                values.get("gate.stuck").equals("yes"),
+                number("gate.stuckLift"));
     }
 
     private Control readControl() {
@@ -284,6 +288,9 @@ public final class Rig {
                 number("cell.sampling"),
                 number("cell.rampRate"),
                 number("cell.inertia"),
+                number("cell.inertiaSetting"),
+                number("cell.powerFactor"),
+                number("cell.boostLimit"),
                 number("cell.repeatability"),
                 number("cell.driftPerHour"),
                 number("cell.interval"),

@@ -99,7 +99,10 @@ final class RigSlots {
                         .range(0.02, 0.3),
                 number("workCoefficient", Quantity.RATIO, "work over the rim speed's square")
                         .range(0.3, 1)
-                        .orElse(0.72));
+                        .orElse(0.72),
+                number("inletLeak", Quantity.LENGTH, "a round hole before the turbine")
+                        .range(0, 0.05)
+                        .orElse(0));
     }
 
     private static List<Slot> gate() {
@@ -113,7 +116,12 @@ final class RigSlots {
                 number("maxLift", Quantity.LENGTH, "to the far stop").range(0, 0.05),
                 number("dischargeCoefficient", Quantity.RATIO, "of the gap")
                         .range(0.2, 1)
-                        .orElse(0.7));
+                        .orElse(0.7),
+                number("seatLeak", Quantity.LENGTH, "a round hole that no valve shuts")
+                        .range(0, 0.05)
+                        .orElse(0),
+                Slot.choice("stuck", "whether the valve is stuck", "no", "yes").orElse("no"),
+                number("stuckLift", Quantity.LENGTH, "where it is stuck").range(0, 0.05).orElse(0));
     }
 
     private static List<Slot> control() {
@@ -160,6 +168,15 @@ final class RigSlots {
                         .range(0, 100)
                         .orElse(0),
                 number("inertia", Quantity.INERTIA, "of engine and brake").range(0, 100).orElse(0),
+                number("inertiaSetting", Quantity.INERTIA, "that the cell adds back in a ramp")
+                        .range(0, 100)
+                        .orElse(0),
+                number("powerFactor", Quantity.RATIO, "that the cell puts on torque and power")
+                        .range(0.5, 2)
+                        .orElse(1),
+                number("boostLimit", Quantity.GAUGE_PRESSURE, "at which the cell stops a pull")
+                        .range(1e3, 700e3)
+                        .orElse(300e3),
                 number("repeatability", Quantity.PERCENTAGE, "of power from pull to pull")
                         .range(0, 0.05)
                         .orElse(0),

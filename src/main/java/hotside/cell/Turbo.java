@@ -13,6 +13,7 @@ import hotside.physics.engine.Rotation;
  * @param rotorInertia kg·m²
  * @param wheelDiameter of the compressor, m
  * @param workCoefficient work on each kilogram over the square of the rim's speed
+ * @param inletLeak bore of a hole through which exhaust is lost before the turbine, m
  */
 public record Turbo(
         double compressorEfficiency,
@@ -21,7 +22,8 @@ public record Turbo(
         double effectiveArea,
         double rotorInertia,
         double wheelDiameter,
-        double workCoefficient) {
+        double workCoefficient,
+        double inletLeak) {
 
     /**
      * Work that the wheel puts into each kilogram at this speed, by Euler's equation for a wheel

@@ -2,11 +2,11 @@
 package hotside.physics.gate;
 
 /** The round areas that pressures act on. */
-final class Disc {
+public final class Disc {
     private Disc() {}
 
     /** Area of a disc, m²; it goes with the square of the diameter, m. */
-    static double area(double diameter) {
+    public static double area(double diameter) {
         return Math.PI / 4 * diameter * diameter;
     }
 }
