@@ -5,7 +5,7 @@ package hotside.cell;
  * What a day in the cell does to a rig: the air warms, pulls leave their heat around the cooler,
  * and an engine is never quite the same twice. Nobody touches the parts, yet the next pull differs.
  */
-final class Day {
+public final class Day {
     private static final double HOUR = 3600;
 
     private Day() {}
@@ -16,7 +16,7 @@ final class Day {
      * @param number of the pull in the day, from 1, all at the rig's interval
      * @param chance a draw with mean 0 and standard deviation 1 for the engine's scatter
      */
-    static Rig at(Rig rig, int number, double chance) {
+    public static Rig at(Rig rig, int number, double chance) {
         Bench bench = rig.bench();
         double drift = bench.driftPerHour() * (number - 1) * bench.interval() / HOUR;
         double efficiency =

@@ -12,7 +12,7 @@ public final class RigException extends RuntimeException {
      * @param what is the matter, a phrase
      * @param expected what would have been right, a phrase; empty if the first says it
      */
-    RigException(String what, String expected) {
+    public RigException(String what, String expected) {
         super(expected.isEmpty() ? what : what + "; expected " + expected);
         this.what = what;
         this.expected = expected;

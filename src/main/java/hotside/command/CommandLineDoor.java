@@ -65,6 +65,7 @@ public final class CommandLineDoor implements Runnable {
         line.addSubcommand(new CheckContentCommand());
         line.addSubcommand(new PullCommand());
         line.addSubcommand(new CompareCommand());
+        line.addSubcommand(new TrialCommand());
         line.addSubcommand(new TourCommand(tour));
         line.setOut(out);
         line.setErr(err);

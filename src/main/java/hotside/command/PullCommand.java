@@ -1,30 +1,23 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.command;
 
-import hotside.cell.Channel;
 import hotside.cell.Note;
 import hotside.cell.Part;
 import hotside.cell.Pull;
+import hotside.cell.PullTable;
 import hotside.cell.Rig;
 import hotside.cell.RigException;
-import hotside.cell.Row;
 import hotside.cell.Stock;
 import hotside.content.Finding;
 import hotside.relation.Slot;
-import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 import hotside.unit.Shown;
 import hotside.unit.UnitSystem;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,8 +31,6 @@ import picocli.CommandLine.Spec;
         description = "Runs a pull of a rig in the simulated test cell; the table is CSV in SI.",
         mixinStandardHelpOptions = true)
 final class PullCommand implements Callable<Integer> {
-    private static final int DIGITS = 9;
-
     @Parameters(
             index = "0",
             arity = "0..1",
@@ -82,7 +73,7 @@ final class PullCommand implements Callable<Integer> {
     @Spec private CommandSpec spec;
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         if (list || rigName == null) {
             tell(Stock.shipped(), out);
@@ -144,13 +135,13 @@ final class PullCommand implements Callable<Integer> {
         return changed;
     }
 
-    private void pull(Rig rig, PrintWriter out) throws IOException {
+    private void pull(Rig rig, PrintWriter out) {
         Pull pull = Pull.run(rig, seed, number);
-        String table = table(pull);
+        String table = truth ? PullTable.withTruth(pull) : PullTable.of(pull);
         if (file == null) {
             out.print(table);
         } else {
-            write(table, file);
+            OutFile.write(table, file);
         }
         if (truth) {
             tell(pull.notes(), spec.commandLine().getErr());
@@ -161,61 +152,6 @@ final class PullCommand implements Callable<Integer> {
         for (Note note : notes) {
             String from = Shown.of(note.speed(), Quantity.ROTATION, UnitSystem.SI_SHOP, 4).text();
             err.println("From " + from + ": " + String.join("; ", note.statements()) + ".");
-        }
-    }
-
-    private String table(Pull pull) {
-        List<Channel> read = columns(pull);
-        List<String> head = new ArrayList<>(List.of("time [s]"));
-        read.forEach(channel -> head.add(channel.label() + unit(channel)));
-        if (truth) {
-            for (Channel channel : Channel.values()) {
-                head.add("true" + capital(channel.label()) + unit(channel));
-            }
-        }
-        StringBuilder text = new StringBuilder(String.join(",", head)).append("\r\n");
-        for (Row row : pull.rows()) {
-            List<String> cells = new ArrayList<>(List.of(cell(row.time())));
-            read.forEach(channel -> cells.add(cell(row.readings().get(channel))));
-            if (truth) {
-                for (Channel channel : Channel.values()) {
-                    cells.add(cell(row.truth().get(channel)));
-                }
-            }
-            text.append(String.join(",", cells)).append("\r\n");
-        }
-        return text.toString();
-    }
-
-    private static List<Channel> columns(Pull pull) {
-        return pull.rows().isEmpty()
-                ? List.of()
-                : List.copyOf(new TreeSet<>(pull.rows().get(0).readings().keySet()));
-    }
-
-    private static String unit(Channel channel) {
-        String label = channel.quantity().siScale().label();
-        return " [" + (label.isEmpty() ? "1" : label) + "]";
-    }
-
-    private static String cell(double value) {
-        return Double.toString(Numbers.rounded(value, DIGITS));
-    }
-
-    /** Aside first, then in place: whoever reads the file never finds half a table. */
-    private static void write(String table, Path file) throws IOException {
-        Path folder = file.toAbsolutePath().getParent();
-        if (folder == null || !Files.isDirectory(folder)) {
-            throw new UsageException("There is no folder to write " + file + " into.");
-        }
-        Path aside = folder.resolve("." + file.getFileName() + ".part");
-        try {
-            Files.writeString(aside, table, StandardCharsets.UTF_8);
-            Files.move(aside, file, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            Files.deleteIfExists(aside);
-            throw new UsageException(
-                    "Cannot write " + file + " (" + e + "). Give a file that may be written.");
         }
     }
 
@@ -243,9 +179,5 @@ final class PullCommand implements Callable<Integer> {
                             : value.toString();
             out.println(path + " = " + shown + "  (" + slot.meaning() + ")");
         }
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
     }
 }

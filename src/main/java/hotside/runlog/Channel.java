@@ -17,6 +17,8 @@ public enum Channel {
     CHARGE_TEMPERATURE(Quantity.TEMPERATURE, "charge temperature"),
     AIR_TEMPERATURE(Quantity.TEMPERATURE, "air temperature"),
     EXHAUST_TEMPERATURE(Quantity.TEMPERATURE, "exhaust temperature"),
+    PIPE_TEMPERATURE(Quantity.TEMPERATURE, "temperature after the turbine"),
+    AIR_FLOW(Quantity.MASS_FLOW, "air flow"),
     COOLANT_TEMPERATURE(Quantity.TEMPERATURE, "coolant temperature"),
     OIL_TEMPERATURE(Quantity.TEMPERATURE, "oil temperature"),
     BAROMETER(Quantity.PRESSURE, "barometer"),

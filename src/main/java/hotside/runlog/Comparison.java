@@ -27,6 +27,8 @@ public final class Comparison {
                     Channel.CHARGE_TEMPERATURE,
                     Channel.AIR_TEMPERATURE,
                     Channel.EXHAUST_TEMPERATURE,
+                    Channel.PIPE_TEMPERATURE,
+                    Channel.AIR_FLOW,
                     Channel.COOLANT_TEMPERATURE,
                     Channel.OIL_TEMPERATURE,
                     Channel.LAMBDA,

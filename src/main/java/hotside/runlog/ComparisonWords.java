@@ -255,7 +255,11 @@ public final class ComparisonWords {
     private String byRegression(Gain gain, RegressionSplit split) {
         String start = "Split by regression over the pulls: ";
         return split.result()
-                .map(r -> start + result(r) + weakness(gain, split.trouble()))
+                .map(
+                        r ->
+                                split.trouble() == RegressionSplit.Trouble.WORTH_IMPOSSIBLE
+                                        ? start + impossible(gain, r)
+                                        : start + result(r) + weakness(gain, split.trouble()))
                 .orElseGet(() -> start + refusal(gain, split.trouble()));
     }
 
@@ -271,6 +275,14 @@ public final class ComparisonWords {
                 + " to the part at equal boost"
                 + interval(r.gain(), Quantity.POWER)
                 + ".";
+    }
+
+    private String impossible(Gain gain, GainSplitRegression.Result r) {
+        return "it fails. The pulls seem to make boost worth "
+                + shown(r.worth().value(), Quantity.POWER_PER_PRESSURE)
+                + ", which no engine of this power has; something else, such as heat or drift, moved power and boost"
+                + " together from pull to pull. "
+                + crossed(gain);
     }
 
     private String weakness(Gain gain, RegressionSplit.Trouble trouble) {
