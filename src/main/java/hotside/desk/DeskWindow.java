@@ -22,6 +22,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -102,8 +103,27 @@ final class DeskWindow {
                         relationPages,
                         Outline.ofRelations(relationPages, DeskWindow::searched, this::open),
                         page -> {});
+        Worker worker = new Worker(Platform::runLater);
+        Chooser chooser = new FileChoosers(scene::getWindow);
+        ToPage logsPage = new ToPage();
+        RunLogsPlace logs = new RunLogsPlace(logsPage, worker, chooser, keeper, SampleTrial::run);
+        logsPage.of = logs;
+        ToPage cellPage = new ToPage();
+        TestCellPlace cell =
+                new TestCellPlace(
+                        cellPage,
+                        worker,
+                        seeds,
+                        chooser,
+                        trial -> {
+                            open(logs);
+                            logs.openTrial(trial);
+                        });
+        cellPage.of = cell;
         addPlace(course);
         addPlace(relations);
+        addPlace(cell);
+        addPlace(logs);
         current = course;
         keeper.solved()
                 .forEach(
@@ -388,6 +408,11 @@ final class DeskWindow {
         @Override
         public void put(String id, String text) {
             ifOpen(() -> view.put(id, text));
+        }
+
+        @Override
+        public void reveal(String id) {
+            ifOpen(() -> view.reveal(id));
         }
 
         @Override

@@ -6,8 +6,6 @@ import hotside.course.Lesson;
 import hotside.course.Part;
 import hotside.page.CalculatorCard;
 import hotside.page.CalculatorState;
-import hotside.page.ChartCursor;
-import hotside.page.ChartData;
 import hotside.page.Html;
 import hotside.page.LessonPage;
 import hotside.page.LessonText;
@@ -52,8 +50,7 @@ final class LessonPlace {
     private final Map<Part, String> ids = new IdentityHashMap<>();
     private final Map<String, CalculatorState> calculator = new LinkedHashMap<>();
     private final Map<String, CalculatorState> calculatorStart = new LinkedHashMap<>();
-    private final Map<String, ChartData> figure = new LinkedHashMap<>();
-    private final Map<String, Integer> cursor = new LinkedHashMap<>();
+    private final Figures figures;
     private Lesson lesson;
     private UnitSystem system = UnitSystem.SI_SHOP;
     private int chartWidth = CHART_WIDTH;
@@ -70,6 +67,7 @@ final class LessonPlace {
         this.bank = bank;
         this.page = page;
         this.seeds = seeds;
+        this.figures = new Figures(page);
         this.lessons = new LessonPage(maths);
         this.calculators = new CalculatorCard(maths);
         this.problems = new ProblemCards(maths, page, tries, seeds, clock);
@@ -87,8 +85,7 @@ final class LessonPlace {
         calculator.clear();
         calculatorStart.clear();
         problems.clear(opened.id());
-        cursor.clear();
-        int figures = 0;
+        int charts = 0;
         int calculators = 0;
         int cards = 0;
         for (Part part : opened.parts()) {
@@ -99,7 +96,7 @@ final class LessonPlace {
                 calculator.put(id, state);
                 calculatorStart.put(id, state);
             } else if (part instanceof Part.ChartFigure) {
-                ids.put(part, "f" + ++figures);
+                ids.put(part, "f" + ++charts);
             } else if (part instanceof Part.ProblemCard card) {
                 String id = "p" + ++cards;
                 ids.put(part, id);
@@ -176,9 +173,7 @@ final class LessonPlace {
             Slot over = state.over().get();
             moved(state, over, CalculatorCard.pointed(state, over, across));
         }
-        if (figure.containsKey(part)) {
-            read(part, new ChartCursor(figure.get(part)).nearPointer(across));
-        }
+        figures.point(part, across);
     }
 
     /** An arrow key was pressed on a chart. */
@@ -189,19 +184,7 @@ final class LessonPlace {
             slide(state, over, CalculatorCard.sliderAt(state, over) + steps * NUDGE);
             page.focus(part + "-svg");
         }
-        if (figure.containsKey(part)) {
-            int from = cursor.getOrDefault(part, steps > 0 ? -1 : 1);
-            read(part, new ChartCursor(figure.get(part)).step(from, steps));
-        }
-    }
-
-    private void read(String part, Optional<ChartCursor.Reading> reading) {
-        reading.ifPresent(
-                r -> {
-                    cursor.put(part, r.index());
-                    page.cursor(part + "-svg", r.at());
-                    page.replace(part + "-reading", Html.escape(r.text()));
-                });
+        figures.nudge(part, steps);
     }
 
     /** The card's present state, for tests and the tour. */
@@ -220,10 +203,10 @@ final class LessonPlace {
     }
 
     private void draw() {
-        figure.clear();
+        figures.clear();
         for (Part part : lesson.parts()) {
             if (part instanceof Part.ChartFigure f) {
-                figure.put(ids.get(part), LessonPage.figure(lesson, f, system, chartWidth));
+                figures.put(ids.get(part), LessonPage.figure(lesson, f, system, chartWidth));
             }
         }
         String html =

@@ -15,6 +15,9 @@ interface Page {
     /** Puts a text into a field. */
     void put(String id, String text);
 
+    /** Brings an element into sight. */
+    void reveal(String id);
+
     /** Gives an element the keyboard. */
     void focus(String id);
 

@@ -280,11 +280,14 @@ final class PageView {
         }
     }
 
-    /** Types into a field as a person would, for tests and the tour. */
+    /** Types into a field, or chooses, as a person would, for tests and the tour. */
     void type(String id, String value) {
         Element field = document().getElementById(id);
         if (field instanceof HTMLInputElement input) {
             input.setValue(value);
+            edited(field);
+        } else if (field instanceof HTMLSelectElement select) {
+            select.setValue(value);
             edited(field);
         }
     }

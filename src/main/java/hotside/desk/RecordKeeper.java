@@ -41,7 +41,7 @@ final class RecordKeeper implements Keeper, AutoCloseable {
         this.record = record;
         this.screen = screen;
         record.notice().ifPresent(notices::add);
-        for (String key : List.of("units", "theme", "text", "lesson")) {
+        for (String key : List.of("units", "theme", "text", "lesson", RunLogsPlace.REMEMBERED)) {
             record.setting(key).ifPresent(value -> settings.put(key, value));
         }
         record.progress().forEach((problem, progress) -> solved.put(problem, progress.right() > 0));

@@ -15,7 +15,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 import javafx.application.Platform;
@@ -87,12 +89,15 @@ public final class Tour {
                             Stage shown = new Stage();
                             shown.setScene(window.scene());
                             shown.show();
+                            window.page().node().requestFocus();
                             return shown;
                         });
         Screen.until(() -> window.page().ready().isDone());
         mainJob(library);
         looks();
         relation();
+        testCell();
+        runLogs();
         everyLesson(library);
         Screen.run(stage::close);
         keeper.close();
@@ -199,17 +204,90 @@ public final class Tour {
         note("Looked up a relation.");
     }
 
+    /** A comparison in the test cell, from the prediction to the truth. */
+    private void testCell() throws IOException {
+        openPlace("cell");
+        picture("cell-empty");
+        Map<String, String> fields = new LinkedHashMap<>();
+        fields.put("rig", "eight-vented-bleed");
+        fields.put("a", "pipe-76");
+        fields.put("b", "pipe-102");
+        fields.put("way-power", "rises");
+        fields.put("size-power", "12 kW");
+        fields.put("way-boost", "stays");
+        fields.put("way-turbine-inlet", "falls");
+        fields.put("way-turbine-outlet", "falls");
+        fields.put("order", "AB BA AB BA");
+        fields.put("warm-up", "1");
+        fill("cell", fields);
+        Screen.run(() -> window.page().click("cell-run"));
+        Screen.until(() -> window.page().text("cell-result").orElse("").length() > 100);
+        everyScreen("cell-pulls");
+        fill("cell", Map.of("gain", "6 to 12 kW", "part", "-1 to 5 kW", "claim", "cannot-tell"));
+        Screen.run(() -> window.page().click("cell-judge"));
+        Screen.until(() -> window.page().text("cell-judged").orElse("").length() > 100);
+        Screen.run(() -> window.page().reveal("cell-judged"));
+        picture("cell-judged");
+        note("Compared two pipes in the test cell: " + text("cell-judged"));
+    }
+
+    /** The sample logs, compared. */
+    private void runLogs() throws IOException {
+        openPlace("logs");
+        picture("logs-empty");
+        Screen.run(() -> window.page().click("logs-sample"));
+        Screen.until(() -> window.page().text("logs-files").orElse("").contains("pull-6"));
+        fill(
+                "logs",
+                Map.of(
+                        "band",
+                        "4000 to 6000",
+                        "worth",
+                        "2.2 kW/kPa",
+                        "displacement",
+                        "4.6 L",
+                        "smooth",
+                        "7"));
+        Screen.run(() -> window.page().click("logs-compare"));
+        Screen.until(() -> window.page().text("logs-result").orElse("").length() > 100);
+        everyScreen("logs");
+        note("Compared the sample logs.");
+        Settings usual = Screen.on(window::settings);
+        Screen.run(() -> window.settings(usual.percent(200).dark(true)));
+        Screen.until(() -> window.page().text("logs-result").orElse("").length() > 100);
+        everyScreen("logs-large-dark");
+        Screen.run(() -> window.settings(usual));
+    }
+
+    private void openPlace(String id) {
+        Screen.run(() -> window.open(window.place(id).orElseThrow()));
+    }
+
+    private void fill(String part, Map<String, String> fields) {
+        fields.forEach(
+                (name, value) -> Screen.run(() -> window.page().type(part + "-" + name, value)));
+    }
+
+    private String text(String id) {
+        return Screen.on(() -> window.page().text(id).orElse(""));
+    }
+
+    /** The page from top to bottom, a screenful a picture. */
+    private void everyScreen(String name) throws IOException {
+        int screens = Screen.on(() -> window.page().screenfuls());
+        for (int i = 0; i < screens; i++) {
+            int screen = i;
+            Screen.run(() -> window.page().turnTo(screen));
+            picture(name + "-" + (i + 1));
+        }
+    }
+
     /** Every lesson from top to bottom, a screenful a picture. */
     private void everyLesson(Library library) throws IOException {
         for (Lesson lesson : library.course().lessons()) {
             open(lesson);
-            int screens = Screen.on(() -> window.page().screenfuls());
-            for (int i = 0; i < screens; i++) {
-                int screen = i;
-                Screen.run(() -> window.page().turnTo(screen));
-                picture(lesson.id().replace('/', '-') + "-" + (i + 1));
-            }
-            note("Read \"" + lesson.title() + "\" in " + screens + " screens.");
+            everyScreen(lesson.id().replace('/', '-'));
+            note("Read \"" + lesson.title() + "\".");
         }
     }
 

@@ -87,6 +87,11 @@ public final class Trial {
         return List.copyOf(logs);
     }
 
+    /** The name of the part that a pull was made with. */
+    public String partOf(int pull) {
+        return plan.name(plan.part(pull));
+    }
+
     /** The name of a pull's log: {@code pull-3-B.csv}. */
     public String logName(int pull) {
         return "pull-" + (pull + 1) + "-" + plan.order().charAt(pull) + ".csv";
