@@ -24,8 +24,14 @@ public final class Hotside {
         PrintWriter out = writer(System.out);
         PrintWriter err = writer(System.err);
         if (args.length > 0) {
-            System.exit(CommandLineDoor.run(args, out, err, to -> Tour.guide(to, out)));
+            System.exit(
+                    CommandLineDoor.run(
+                            args, out, err, to -> Tour.guide(to, out), () -> desk(out)));
         }
+        desk(out);
+    }
+
+    private static void desk(PrintWriter out) {
         if (Headless.noDisplay()) {
             out.println(
                     "There is no display here, so the desk cannot open. Taking the tour instead.");

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.command;
 
+import hotside.learner.OwnContent;
 import hotside.problem.Marker;
-import hotside.problem.ProblemBank;
 import hotside.problem.Variant;
 import hotside.problem.Variants;
 import hotside.problem.Verdict;
@@ -52,7 +52,10 @@ final class AnswerCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         Variant variant =
-                Variants.draw(Lookups.problem(ProblemBank.shipped(), id), seed, shop.system());
+                Variants.draw(
+                        Lookups.problem(OwnContent.bank(OwnContent.folder()), id),
+                        seed,
+                        shop.system());
         int asks = variant.answers().size();
         if (answers.size() > asks) {
             throw new UsageException(

@@ -41,11 +41,16 @@ public final class CommandLineDoor implements Runnable {
      * @param out where results go
      * @param err where complaints go
      * @param tour drives the real screens and puts pictures into a folder; returns an exit code
+     * @param desk opens the desk and returns when it is closed
      * @return the exit code
      */
     public static int run(
-            String[] args, PrintWriter out, PrintWriter err, ToIntFunction<Path> tour) {
-        return run(args, System.in, out, err, tour);
+            String[] args,
+            PrintWriter out,
+            PrintWriter err,
+            ToIntFunction<Path> tour,
+            Runnable desk) {
+        return run(args, System.in, out, err, tour, desk);
     }
 
     /** As above, with something else in place of standard input. */
@@ -54,7 +59,8 @@ public final class CommandLineDoor implements Runnable {
             InputStream in,
             PrintWriter out,
             PrintWriter err,
-            ToIntFunction<Path> tour) {
+            ToIntFunction<Path> tour,
+            Runnable desk) {
         CommandLine line = new CommandLine(new CommandLineDoor());
         line.addSubcommand(new RelationsCommand());
         line.addSubcommand(new WorkCommand(in));
@@ -67,6 +73,7 @@ public final class CommandLineDoor implements Runnable {
         line.addSubcommand(new CompareCommand());
         line.addSubcommand(new TrialCommand());
         line.addSubcommand(new TourCommand(tour));
+        line.addSubcommand(new DeskCommand(desk));
         line.setOut(out);
         line.setErr(err);
         line.setCaseInsensitiveEnumValuesAllowed(true);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.command;
 
+import hotside.learner.OwnContent;
 import hotside.page.Maths;
 import hotside.page.Words;
 import hotside.problem.Marker;
@@ -75,7 +76,7 @@ final class DrillCommand implements Callable<Integer> {
     }
 
     private List<Template> chosen() {
-        ProblemBank bank = ProblemBank.shipped();
+        ProblemBank bank = OwnContent.bank(OwnContent.folder());
         if (bank.all().isEmpty()) {
             throw new UsageException("There are no problems to practise.");
         }

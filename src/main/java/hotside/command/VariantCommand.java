@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.command;
 
+import hotside.learner.OwnContent;
 import hotside.page.LessonText;
 import hotside.page.Maths;
 import hotside.page.WorkingText;
@@ -61,7 +62,7 @@ final class VariantCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        ProblemBank bank = ProblemBank.shipped();
+        ProblemBank bank = OwnContent.bank(OwnContent.folder());
         if (list || id == null) {
             bank.all()
                     .forEach(

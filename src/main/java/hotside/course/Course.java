@@ -34,6 +34,26 @@ public final class Course {
         return new Course(lessons, findings);
     }
 
+    /**
+     * This course and another one. Where both have a lesson, the other's takes its place; a new one
+     * goes behind its strand, or to the end.
+     */
+    public Course with(Course other) {
+        List<Lesson> both = new ArrayList<>(lessons);
+        for (Lesson lesson : other.lessons) {
+            int same = both.stream().map(Lesson::id).toList().indexOf(lesson.id());
+            if (same >= 0) {
+                both.set(same, lesson);
+            } else {
+                int last = both.stream().map(Lesson::strand).toList().lastIndexOf(lesson.strand());
+                both.add(last < 0 ? both.size() : last + 1, lesson);
+            }
+        }
+        List<Finding> all = new ArrayList<>(findings);
+        all.addAll(other.findings);
+        return new Course(both, all);
+    }
+
     public List<Lesson> lessons() {
         return lessons;
     }

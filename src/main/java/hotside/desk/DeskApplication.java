@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.desk;
 
+import hotside.learner.OwnContent;
 import hotside.learner.RecordFolder;
 import hotside.page.Words;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.control.Alert;
@@ -14,6 +18,13 @@ import javafx.stage.Stage;
 
 /** The desk as a program with a window. */
 public final class DeskApplication extends Application {
+    private final ScheduledExecutorService watcher =
+            Executors.newSingleThreadScheduledExecutor(
+                    task -> {
+                        Thread thread = new Thread(task, "content");
+                        thread.setDaemon(true);
+                        return thread;
+                    });
     private RecordKeeper keeper;
 
     /** For the toolkit. */
@@ -46,12 +57,29 @@ public final class DeskApplication extends Application {
         stage.setMinHeight(600);
         stage.show();
         window.openAtStart(keeper.remembered("lesson"));
+        watch(window);
         keeper.notice()
                 .ifPresent(text -> new Alert(Alert.AlertType.WARNING, text, ButtonType.OK).show());
     }
 
+    /** A teacher who writes sees what was saved a moment later. */
+    private void watch(DeskWindow window) {
+        ContentWatch own = new ContentWatch(OwnContent.folder());
+        watcher.scheduleWithFixedDelay(
+                () -> {
+                    if (own.changed()) {
+                        Library library = Libraries.read(window.maths());
+                        Platform.runLater(() -> window.library(library));
+                    }
+                },
+                1,
+                1,
+                TimeUnit.SECONDS);
+    }
+
     @Override
     public void stop() {
+        watcher.shutdownNow();
         if (keeper != null) {
             keeper.close();
         }

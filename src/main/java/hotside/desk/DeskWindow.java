@@ -6,6 +6,7 @@ import atlantafx.base.theme.PrimerLight;
 import hotside.course.Lesson;
 import hotside.course.Part;
 import hotside.course.RelationLessons;
+import hotside.page.Maths;
 import hotside.page.Shell;
 import hotside.page.Words;
 import hotside.relation.Relation;
@@ -43,9 +44,9 @@ final class DeskWindow {
     private final BorderPane root = new BorderPane();
     private final Scene scene = new Scene(root, 1280, 800);
     private final PageView view;
-    private final Library library;
+    private Library library;
     private final LongSupplier seeds;
-    private final Outline outline;
+    private Outline outline;
     private final PagesPlace course;
     private final PagesPlace relations;
     private final Map<Place, ToggleButton> places = new LinkedHashMap<>();
@@ -165,6 +166,25 @@ final class DeskWindow {
                 .or(() -> library.course().lessons().stream().findFirst())
                 .ifPresent(this::open);
         view.node().requestFocus();
+    }
+
+    Maths maths() {
+        return library.maths();
+    }
+
+    /** Takes other content, and shows the open lesson as it now is. */
+    void library(Library other) {
+        library = other;
+        outline = Outline.ofLessons(other.course().lessons(), this::open);
+        outline.progress(solved::contains);
+        course.pages(other.course().lessons(), outline);
+        course.content().content(other.course(), other.bank());
+        relations.content().content(other.course(), other.bank());
+        if (current == course) {
+            Optional<Lesson> open =
+                    course.content().lesson().flatMap(lesson -> other.course().find(lesson.id()));
+            open.or(() -> other.course().lessons().stream().findFirst()).ifPresent(this::open);
+        }
     }
 
     /** Opens a lesson or the page of a relation, in its place. */

@@ -38,8 +38,8 @@ final class LessonPlace {
     /** Slider steps to an arrow key. */
     private static final int NUDGE = 10;
 
-    private final Course course;
-    private final ProblemBank bank;
+    private Course course;
+    private ProblemBank bank;
     private final Page page;
     private final LongSupplier seeds;
     private final LessonPage lessons;
@@ -76,6 +76,12 @@ final class LessonPlace {
 
     Optional<Lesson> lesson() {
         return Optional.ofNullable(lesson);
+    }
+
+    /** Takes other content; the open lesson stays as it is until it is opened again. */
+    void content(Course other, ProblemBank problems) {
+        course = other;
+        bank = problems;
     }
 
     /** Opens a lesson with fresh cards. */

@@ -1,22 +1,27 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.desk;
 
-import hotside.course.Course;
+import hotside.learner.OwnContent;
 import hotside.page.Maths;
-import hotside.problem.ProblemBank;
+import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 
 /** Reads the shipped content, using both of a small machine's cores. */
 public final class Libraries {
     private Libraries() {}
 
-    /** The shipped lessons and problems, with formulas ready to be set. */
+    /** The shipped lessons and problems with a teacher's own, formulas ready to be set. */
     public static Library read() {
         Maths maths = new Maths();
         CompletableFuture<Void> warm = CompletableFuture.runAsync(maths::warmUp);
-        ProblemBank bank = ProblemBank.shipped();
-        Course course = Course.shipped();
+        Library library = read(maths);
         warm.join();
-        return new Library(course, bank, maths);
+        return library;
+    }
+
+    /** The same read again, with formulas that are set already. */
+    static Library read(Maths maths) {
+        Path own = OwnContent.folder();
+        return new Library(OwnContent.course(own), OwnContent.bank(own), maths);
     }
 }

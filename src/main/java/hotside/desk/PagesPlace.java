@@ -14,8 +14,8 @@ import javafx.scene.Node;
  */
 final class PagesPlace implements Place {
     private final String id;
-    private final List<Lesson> pages;
-    private final Outline outline;
+    private List<Lesson> pages;
+    private Outline outline;
     private final LessonPlace content;
     private final Consumer<Lesson> opened;
 
@@ -37,6 +37,12 @@ final class PagesPlace implements Place {
 
     LessonPlace content() {
         return content;
+    }
+
+    /** Takes other pages, with an outline of them. */
+    void pages(List<Lesson> others, Outline theirs) {
+        pages = others;
+        outline = theirs;
     }
 
     boolean holds(Lesson page) {

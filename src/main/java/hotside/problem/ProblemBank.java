@@ -33,6 +33,16 @@ public final class ProblemBank {
         return bank;
     }
 
+    /** This bank and another one; where both have a problem, the other's is taken. */
+    public ProblemBank with(ProblemBank other) {
+        ProblemBank both = new ProblemBank();
+        both.byId.putAll(byId);
+        both.byId.putAll(other.byId);
+        both.findings.addAll(findings);
+        both.findings.addAll(other.findings);
+        return both;
+    }
+
     private void add(ContentFile file, Template template) {
         if (byId.putIfAbsent(template.id(), template) != null) {
             file.findings()

@@ -53,7 +53,8 @@ class CompareCommandTest {
                         args.toArray(String[]::new),
                         new PrintWriter(printed),
                         new PrintWriter(complained),
-                        to -> 0);
+                        to -> 0,
+                        () -> {});
         out = printed.toString();
         err = complained.toString();
         return code;

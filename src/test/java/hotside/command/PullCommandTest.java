@@ -24,7 +24,11 @@ class PullCommandTest {
 
     private int run(String... args) {
         return CommandLineDoor.run(
-                args, new PrintWriter(out), new PrintWriter(err), folder -> CommandLineDoor.FINE);
+                args,
+                new PrintWriter(out),
+                new PrintWriter(err),
+                folder -> CommandLineDoor.FINE,
+                () -> {});
     }
 
     private List<String> lines() {
