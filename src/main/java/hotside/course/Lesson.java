@@ -56,6 +56,10 @@ public record Lesson(
                 texts.add(aside.content());
             } else if (part instanceof Part.WorkedExample worked) {
                 texts.add(worked.intro());
+            } else if (part instanceof Part.FadedExample faded) {
+                texts.add(faded.intro());
+            } else if (part instanceof Part.Prediction prediction) {
+                texts.add(prediction.explain());
             }
         }
         return texts;
