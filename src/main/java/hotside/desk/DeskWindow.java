@@ -234,7 +234,8 @@ final class DeskWindow {
                                 toPage,
                                 new ToRecord(),
                                 seeds,
-                                Clock.systemUTC()),
+                                Clock.systemUTC(),
+                                new ScreenBackground()),
                         opened);
         toPage.of = place;
         return place;

@@ -17,7 +17,7 @@ public final class LessonPage {
         /** The card's id in the page. */
         String id(Part part);
 
-        /** A calculator or a problem. */
+        /** A calculator, a problem, a faded example, a diagram or a prediction. */
         String html(Part part);
 
         /** Width of figures in pixels at 100 % text, less for larger text. */
@@ -107,6 +107,12 @@ public final class LessonPage {
                     cards.id(part), figure(lesson, figure, system, cards.chartWidth()));
         }
         return cards.html(part);
+    }
+
+    /** What computed values in a lesson's text say. */
+    public static Function<String, String> values(Lesson lesson, UnitSystem system) {
+        Computed computed = new Computed(lesson, system);
+        return expression -> computed.text(expression).orElse("{{" + expression + "}}");
     }
 
     private String worked(

@@ -65,6 +65,11 @@ public final class LessonText {
         return text(Markup.parse(markdown), values, part -> "").strip();
     }
 
+    /** A piece of Markdown, read already. */
+    String of(Node markdown, Function<String, String> values) {
+        return text(markdown, values, part -> "").strip();
+    }
+
     private String part(
             Lesson lesson,
             Part part,
@@ -96,6 +101,15 @@ public final class LessonText {
                                         computed.ambient()));
             }
             return out.toString();
+        }
+        if (part instanceof Part.FadedExample faded) {
+            return new FadedCard(maths).text(lesson, faded, system, this);
+        }
+        if (part instanceof Part.DiagramFigure diagram) {
+            return DiagramFigure.text(diagram, system, computed.ambient());
+        }
+        if (part instanceof Part.Prediction prediction) {
+            return new PredictCard(maths).text(prediction, system, values, this);
         }
         if (part instanceof Part.ChartFigure figure) {
             return "["
