@@ -2,6 +2,7 @@
 package hotside.course;
 
 import hotside.cell.Rig;
+import hotside.problem.SkillMap;
 import hotside.problem.Template;
 import hotside.relation.Relation;
 import hotside.relation.Slot;
@@ -118,6 +119,13 @@ public sealed interface Part {
             each = List.copyOf(each);
         }
     }
+
+    /**
+     * The skills as a picture.
+     *
+     * @param map which
+     */
+    record SkillPicture(SkillMap map) implements Part {}
 
     /**
      * Something beside the line of thought.

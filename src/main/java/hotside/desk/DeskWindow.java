@@ -4,6 +4,7 @@ package hotside.desk;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import hotside.course.Lesson;
+import hotside.course.LookUp;
 import hotside.course.Part;
 import hotside.course.RelationLessons;
 import hotside.page.Maths;
@@ -47,6 +48,7 @@ final class DeskWindow {
     private Library library;
     private final LongSupplier seeds;
     private Outline outline;
+    private LookUpPages lookUp;
     private final PagesPlace course;
     private final PagesPlace relations;
     private final Map<Place, ToggleButton> places = new LinkedHashMap<>();
@@ -90,13 +92,10 @@ final class DeskWindow {
                 new PageView(
                         Shell.html(settings.theme(), settings.percent()), storage, new FromPage());
         this.seeds = seeds;
+        this.lookUp = new LookUpPages(library);
         this.outline = Outline.ofLessons(library.course().lessons(), this::open);
-        this.course =
-                pages(
-                        "course",
-                        library.course().lessons(),
-                        outline,
-                        lesson -> keeper.remember("lesson", lesson.id()));
+        outline.top(new CourseTools(lookUp, this::open, List.of()).node());
+        this.course = pages("course", library.course().lessons(), outline, this::leftOff);
         List<Lesson> relationPages = RelationLessons.all();
         this.relations =
                 pages(
@@ -203,6 +202,13 @@ final class DeskWindow {
     void open(Place place) {
         enter(place);
         place.open();
+    }
+
+    /** Where the person goes on next time; pages to look things up in are no such place. */
+    private void leftOff(Lesson lesson) {
+        if (!lesson.id().startsWith(LookUp.PREFIX)) {
+            keeper.remember("lesson", lesson.id());
+        }
     }
 
     /** The place of this id. */
@@ -384,7 +390,12 @@ final class DeskWindow {
 
         @Override
         public void follow(String href) {
-            if (href.startsWith("lesson:")) {
+            Optional<Lesson> page = lookUp.page(href);
+            if (page.isPresent()) {
+                open(page.get());
+            } else if (href.startsWith("term:")) {
+                lessonPlace().explain(href.substring("term:".length()));
+            } else if (href.startsWith("lesson:")) {
                 library.course()
                         .find(href.substring("lesson:".length()))
                         .ifPresent(DeskWindow.this::open);

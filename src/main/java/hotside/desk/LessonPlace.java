@@ -11,6 +11,7 @@ import hotside.page.LessonPage;
 import hotside.page.LessonText;
 import hotside.page.Maths;
 import hotside.page.ProblemState;
+import hotside.page.TermNote;
 import hotside.page.Words;
 import hotside.problem.AskMe;
 import hotside.problem.ProblemBank;
@@ -47,6 +48,7 @@ final class LessonPlace {
     private final ProblemCards problems;
     private final LessonText text;
     private final LessonParts parts;
+    private final TermNote notes;
 
     private final Map<Part, String> ids = new IdentityHashMap<>();
     private final Map<String, CalculatorState> calculator = new LinkedHashMap<>();
@@ -74,6 +76,7 @@ final class LessonPlace {
         this.calculators = new CalculatorCard(maths);
         this.problems = new ProblemCards(maths, page, tries, seeds, clock);
         this.text = new LessonText(maths);
+        this.notes = new TermNote(maths);
         this.parts = new LessonParts(maths, page, background);
     }
 
@@ -212,6 +215,13 @@ final class LessonPlace {
     /** The card's present state, for tests and the tour. */
     Optional<ProblemState> problem(String id) {
         return problems.state(id);
+    }
+
+    /** Says what a term means, in a note; an unknown one puts the note away. */
+    void explain(String slug) {
+        page.replace(
+                "term-note",
+                course.glossary().find(slug).map(term -> notes.html(course, term)).orElse(""));
     }
 
     /** Faded examples, predictions and diagrams, for tests and the tour. */

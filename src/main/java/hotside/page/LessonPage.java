@@ -73,7 +73,9 @@ public final class LessonPage {
             lesson.sources().forEach(text -> out.append(Html.element("li", "", text)));
             out.append("</ul></footer>");
         }
-        return out.append(neighbours(before, after)).toString();
+        return out.append("<div id=\"term-note\" role=\"status\"></div>")
+                .append(neighbours(before, after))
+                .toString();
     }
 
     /** What a lesson's figure shows. */
@@ -105,6 +107,9 @@ public final class LessonPage {
         if (part instanceof Part.ChartFigure figure) {
             return LivingChart.figure(
                     cards.id(part), figure(lesson, figure, system, cards.chartWidth()));
+        }
+        if (part instanceof Part.SkillPicture picture) {
+            return SkillDrawing.html(picture);
         }
         return cards.html(part);
     }

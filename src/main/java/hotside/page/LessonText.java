@@ -7,6 +7,7 @@ import hotside.course.Lesson;
 import hotside.course.Markup;
 import hotside.course.Part;
 import hotside.course.PartBlock;
+import hotside.course.TermUse;
 import hotside.course.Tex;
 import hotside.problem.ProblemBank;
 import hotside.problem.Template;
@@ -108,6 +109,9 @@ public final class LessonText {
         if (part instanceof Part.DiagramFigure diagram) {
             return DiagramFigure.text(diagram, system, computed.ambient());
         }
+        if (part instanceof Part.SkillPicture picture) {
+            return Words.of("text.diagram", Words.of("skills.title"), SkillDrawing.words(picture));
+        }
         if (part instanceof Part.Prediction prediction) {
             return new PredictCard(maths).text(prediction, system, values, this);
         }
@@ -159,7 +163,7 @@ public final class LessonText {
 
         @Override
         public Set<Class<? extends Node>> getNodeTypes() {
-            return Set.of(Tex.class, ComputedValue.class, PartBlock.class);
+            return Set.of(Tex.class, ComputedValue.class, TermUse.class, PartBlock.class);
         }
 
         @Override
@@ -168,6 +172,8 @@ public final class LessonText {
                 context.getWriter().write(plain(tex.source()));
             } else if (node instanceof ComputedValue value) {
                 context.getWriter().write(values.apply(value.expression()));
+            } else if (node instanceof TermUse use) {
+                context.getWriter().write(use.literal());
             } else if (node instanceof PartBlock block) {
                 context.getWriter().write(parts.apply(block.part()));
                 context.getWriter().block();
