@@ -113,21 +113,12 @@ public final class PredictCard {
                                 watched));
         out.append('\n').append(Words.of("predict.result")).append(":\n");
         for (int i = 0; i < part.watched().size(); i++) {
-            Watched w = part.watched().get(i);
-            out.append("- ")
-                    .append(w.words())
-                    .append(": ")
-                    .append(told(w, answer.before().get(i), part, system))
-                    .append(" → ")
-                    .append(told(w, answer.after().get(i), part, system))
-                    .append(" (")
-                    .append(percent(answer.change(i)))
-                    .append(")\n");
+            out.append("- ").append(outcome(part, answer, i, system)).append('\n');
         }
         return out.append(texts.of(part.explain(), values)).toString();
     }
 
-    private static String rig(Part.Prediction part, UnitSystem system) {
+    static String rig(Part.Prediction part, UnitSystem system) {
         return Words.of(
                 "predict.rig",
                 part.before().title(),
@@ -137,6 +128,19 @@ public final class PredictCard {
                         Quantity.ROTATION.shown(system),
                         part.before().ambient().pressure(),
                         DIGITS));
+    }
+
+    /** One quantity before and after, with its change. */
+    static String outcome(Part.Prediction part, CellAnswer answer, int i, UnitSystem system) {
+        Watched watched = part.watched().get(i);
+        return watched.words()
+                + ": "
+                + told(watched, answer.before().get(i), part, system)
+                + " → "
+                + told(watched, answer.after().get(i), part, system)
+                + " ("
+                + percent(answer.change(i))
+                + ")";
     }
 
     /** Each path that differs, with its value before and after in the shop's unit. */
