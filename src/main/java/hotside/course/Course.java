@@ -48,7 +48,7 @@ public final class Course {
 
     /**
      * This course and another one. Where both have a lesson, the other's takes its place; a new one
-     * goes behind its strand, or to the end.
+     * goes behind its strand, or to the end. The same holds for terms.
      */
     public Course with(Course other) {
         List<Lesson> both = new ArrayList<>(lessons);
@@ -63,7 +63,7 @@ public final class Course {
         }
         List<Finding> all = new ArrayList<>(findings);
         all.addAll(other.findings);
-        return new Course(both, all);
+        return new Course(both, glossary.with(other.glossary), all);
     }
 
     public List<Lesson> lessons() {

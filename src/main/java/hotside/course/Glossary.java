@@ -145,6 +145,14 @@ public final class Glossary {
         }
     }
 
+    /** This glossary and another one, whose terms take the place of those of their name. */
+    Glossary with(Glossary other) {
+        List<Term> both = new ArrayList<>(other.terms);
+        terms.stream().filter(term -> !other.bySlug.containsKey(term.slug())).forEach(both::add);
+        both.sort((a, b) -> a.name().compareToIgnoreCase(b.name()));
+        return new Glossary(both);
+    }
+
     /** Says which terms name a lesson that is not there. */
     public void checkLessons(ContentFile file, Collection<String> known) {
         for (Term term : terms) {

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.CustomNode;
 import org.commonmark.node.Heading;
 import org.commonmark.node.Image;
 import org.commonmark.node.Link;
@@ -46,9 +47,24 @@ final class TermMarker {
     Set<Term> mark(Lesson lesson) {
         Set<Term> used = new LinkedHashSet<>();
         if (!bySpelling.isEmpty()) {
+            lesson.texts().forEach(text -> marked(text, used));
             lesson.texts().forEach(text -> mark(text, used));
         }
         return used;
+    }
+
+    /** A lesson that was marked before, in another course, keeps its marks. */
+    private void marked(Node root, Set<Term> used) {
+        root.accept(
+                new AbstractVisitor() {
+                    @Override
+                    public void visit(CustomNode node) {
+                        if (node instanceof TermUse use) {
+                            used.add(bySpelling.getOrDefault(key(use.term().name()), use.term()));
+                        }
+                        visitChildren(node);
+                    }
+                });
     }
 
     private void mark(Node root, Set<Term> used) {

@@ -18,9 +18,9 @@ final class CourseTools {
     /**
      * @param pages what the tools open
      * @param open opens a page
-     * @param more buttons beside the first two
+     * @param more what stands beside and below them
      */
-    CourseTools(LookUpPages pages, Consumer<Lesson> open, List<Button> more) {
+    CourseTools(LookUpPages pages, Consumer<Lesson> open, List<Node> more) {
         TextField field = new TextField();
         field.setId("search-course");
         field.setPromptText(Words.of("desk.find"));

@@ -49,6 +49,8 @@ final class DeskWindow {
     private final LongSupplier seeds;
     private Outline outline;
     private LookUpPages lookUp;
+    private final Worker worker;
+    private final Chooser chooser;
     private final PagesPlace course;
     private final PagesPlace relations;
     private final Map<Place, ToggleButton> places = new LinkedHashMap<>();
@@ -92,9 +94,9 @@ final class DeskWindow {
                 new PageView(
                         Shell.html(settings.theme(), settings.percent()), storage, new FromPage());
         this.seeds = seeds;
-        this.lookUp = new LookUpPages(library);
-        this.outline = Outline.ofLessons(library.course().lessons(), this::open);
-        outline.top(new CourseTools(lookUp, this::open, List.of()).node());
+        this.worker = new Worker(Platform::runLater);
+        this.chooser = new FileChoosers(scene::getWindow);
+        this.outline = outlined();
         this.course = pages("course", library.course().lessons(), outline, this::leftOff);
         List<Lesson> relationPages = RelationLessons.all();
         this.relations =
@@ -103,8 +105,6 @@ final class DeskWindow {
                         relationPages,
                         Outline.ofRelations(relationPages, DeskWindow::searched, this::open),
                         page -> {});
-        Worker worker = new Worker(Platform::runLater);
-        Chooser chooser = new FileChoosers(scene::getWindow);
         ToPage logsPage = new ToPage();
         RunLogsPlace logs = new RunLogsPlace(logsPage, worker, chooser, keeper, SampleTrial::run);
         logsPage.of = logs;
@@ -171,10 +171,25 @@ final class DeskWindow {
         return library.maths();
     }
 
+    /** The outline of the course, with what stands above it. */
+    private Outline outlined() {
+        lookUp = new LookUpPages(library);
+        Outline made = Outline.ofLessons(library.course().lessons(), this::open);
+        SaveAs saveAs =
+                new SaveAs(
+                        () -> library,
+                        () -> course.content().lesson(),
+                        () -> settings.system(),
+                        worker,
+                        chooser);
+        made.top(new CourseTools(lookUp, this::open, saveAs.nodes()).node());
+        return made;
+    }
+
     /** Takes other content, and shows the open lesson as it now is. */
     void library(Library other) {
         library = other;
-        outline = Outline.ofLessons(other.course().lessons(), this::open);
+        outline = outlined();
         outline.progress(solved::contains);
         course.pages(other.course().lessons(), outline);
         course.content().content(other.course(), other.bank());
@@ -241,7 +256,7 @@ final class DeskWindow {
                                 new ToRecord(),
                                 seeds,
                                 Clock.systemUTC(),
-                                new ScreenBackground()),
+                                worker),
                         opened);
         toPage.of = place;
         return place;

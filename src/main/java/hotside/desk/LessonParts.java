@@ -32,7 +32,7 @@ import java.util.function.Supplier;
  */
 final class LessonParts {
     private final Page page;
-    private final Background background;
+    private final Worker worker;
     private final FadedCard fadedCard;
     private final PredictCard predictCard;
     private final Map<String, Part.FadedExample> fadedPart = new LinkedHashMap<>();
@@ -43,9 +43,9 @@ final class LessonParts {
     private Lesson lesson;
     private UnitSystem system = UnitSystem.SI_SHOP;
 
-    LessonParts(Maths maths, Page page, Background background) {
+    LessonParts(Maths maths, Page page, Worker worker) {
         this.page = page;
-        this.background = background;
+        this.worker = worker;
         this.fadedCard = new FadedCard(maths);
         this.predictCard = new PredictCard(maths);
     }
@@ -194,7 +194,10 @@ final class LessonParts {
             PredictState started = state.started();
             predicted.put(state.id(), started);
             page.replace(state.id() + "-run", predictCard.run(started));
-            background.run(solving(started), finished -> finished(started, finished));
+            worker.run(
+                    solving(started),
+                    finished -> finished(started, finished),
+                    fault -> finished(started, started.failed(String.valueOf(fault.getMessage()))));
         }
     }
 

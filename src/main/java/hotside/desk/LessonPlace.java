@@ -66,7 +66,7 @@ final class LessonPlace {
             Tries tries,
             LongSupplier seeds,
             Clock clock,
-            Background background) {
+            Worker worker) {
         this.course = course;
         this.bank = bank;
         this.page = page;
@@ -77,7 +77,7 @@ final class LessonPlace {
         this.problems = new ProblemCards(maths, page, tries, seeds, clock);
         this.text = new LessonText(maths);
         this.notes = new TermNote(maths);
-        this.parts = new LessonParts(maths, page, background);
+        this.parts = new LessonParts(maths, page, worker);
     }
 
     Optional<Lesson> lesson() {

@@ -20,8 +20,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
-import java.util.function.Supplier;
+import java.util.concurrent.Executor;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -95,18 +94,21 @@ class LessonPartsTest {
         @Override
         public void cursor(String id, double at) {}
 
+        @Override
+        public void reveal(String id) {}
+
         String at(String id) {
             return put.getOrDefault(id, "");
         }
     }
 
     /** Work that waits until it is told to go on. */
-    private static final class Held implements Background {
+    private static final class Held implements Executor {
         private final List<Runnable> waiting = new ArrayList<>();
 
         @Override
-        public <T> void run(Supplier<T> work, Consumer<T> then) {
-            waiting.add(() -> then.accept(work.get()));
+        public void execute(Runnable work) {
+            waiting.add(work);
         }
 
         void goOn() {
@@ -148,7 +150,7 @@ class LessonPartsTest {
                         none,
                         () -> 1L,
                         Clock.systemUTC(),
-                        held);
+                        new Worker(Runnable::run, held));
         place.open(lesson);
     }
 
