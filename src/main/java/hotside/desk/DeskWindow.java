@@ -4,6 +4,7 @@ package hotside.desk;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import hotside.course.Lesson;
+import hotside.course.LookUp;
 import hotside.course.Part;
 import hotside.course.RelationLessons;
 import hotside.page.Maths;
@@ -47,6 +48,9 @@ final class DeskWindow {
     private Library library;
     private final LongSupplier seeds;
     private Outline outline;
+    private LookUpPages lookUp;
+    private final Worker worker;
+    private final Chooser chooser;
     private final PagesPlace course;
     private final PagesPlace relations;
     private final Map<Place, ToggleButton> places = new LinkedHashMap<>();
@@ -90,13 +94,10 @@ final class DeskWindow {
                 new PageView(
                         Shell.html(settings.theme(), settings.percent()), storage, new FromPage());
         this.seeds = seeds;
-        this.outline = Outline.ofLessons(library.course().lessons(), this::open);
-        this.course =
-                pages(
-                        "course",
-                        library.course().lessons(),
-                        outline,
-                        lesson -> keeper.remember("lesson", lesson.id()));
+        this.worker = new Worker(Platform::runLater);
+        this.chooser = new FileChoosers(scene::getWindow);
+        this.outline = outlined();
+        this.course = pages("course", library.course().lessons(), outline, this::leftOff);
         List<Lesson> relationPages = RelationLessons.all();
         this.relations =
                 pages(
@@ -104,8 +105,6 @@ final class DeskWindow {
                         relationPages,
                         Outline.ofRelations(relationPages, DeskWindow::searched, this::open),
                         page -> {});
-        Worker worker = new Worker(Platform::runLater);
-        Chooser chooser = new FileChoosers(scene::getWindow);
         ToPage logsPage = new ToPage();
         RunLogsPlace logs = new RunLogsPlace(logsPage, worker, chooser, keeper, SampleTrial::run);
         logsPage.of = logs;
@@ -172,10 +171,25 @@ final class DeskWindow {
         return library.maths();
     }
 
+    /** The outline of the course, with what stands above it. */
+    private Outline outlined() {
+        lookUp = new LookUpPages(library);
+        Outline made = Outline.ofLessons(library.course().lessons(), this::open);
+        SaveAs saveAs =
+                new SaveAs(
+                        () -> library,
+                        () -> course.content().lesson(),
+                        () -> settings.system(),
+                        worker,
+                        chooser);
+        made.top(new CourseTools(lookUp, this::open, saveAs.nodes()).node());
+        return made;
+    }
+
     /** Takes other content, and shows the open lesson as it now is. */
     void library(Library other) {
         library = other;
-        outline = Outline.ofLessons(other.course().lessons(), this::open);
+        outline = outlined();
         outline.progress(solved::contains);
         course.pages(other.course().lessons(), outline);
         course.content().content(other.course(), other.bank());
@@ -203,6 +217,13 @@ final class DeskWindow {
     void open(Place place) {
         enter(place);
         place.open();
+    }
+
+    /** Where the person goes on next time; pages to look things up in are no such place. */
+    private void leftOff(Lesson lesson) {
+        if (!lesson.id().startsWith(LookUp.PREFIX)) {
+            keeper.remember("lesson", lesson.id());
+        }
     }
 
     /** The place of this id. */
@@ -234,7 +255,8 @@ final class DeskWindow {
                                 toPage,
                                 new ToRecord(),
                                 seeds,
-                                Clock.systemUTC()),
+                                Clock.systemUTC(),
+                                worker),
                         opened);
         toPage.of = place;
         return place;
@@ -383,7 +405,12 @@ final class DeskWindow {
 
         @Override
         public void follow(String href) {
-            if (href.startsWith("lesson:")) {
+            Optional<Lesson> page = lookUp.page(href);
+            if (page.isPresent()) {
+                open(page.get());
+            } else if (href.startsWith("term:")) {
+                lessonPlace().explain(href.substring("term:".length()));
+            } else if (href.startsWith("lesson:")) {
                 library.course()
                         .find(href.substring("lesson:".length()))
                         .ifPresent(DeskWindow.this::open);

@@ -147,7 +147,8 @@ public final class ProblemCard {
                 + "</div>";
     }
 
-    private static String verdict(Verdict verdict) {
+    /** What is said of an answer. */
+    static String verdict(Verdict verdict) {
         String css =
                 switch (verdict.kind()) {
                     case RIGHT, CARRIED -> "right";
