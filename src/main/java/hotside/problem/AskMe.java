@@ -83,6 +83,7 @@ public final class AskMe {
                 prompt.toString(),
                 hints(relation),
                 relation.says(),
+                new Task.Work(),
                 TemplateReader.fingerprint(relation.id()));
     }
 
