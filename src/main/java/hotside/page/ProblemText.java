@@ -94,7 +94,7 @@ public final class ProblemText {
         Figure.Axis x = figure.x();
         for (Figure.Curve curve : figure.curves()) {
             out.append('[')
-                    .append(curve.name())
+                    .append(name(figure, curve))
                     .append(unit(curve.scale().label()))
                     .append(" over ")
                     .append(x.label())
@@ -111,6 +111,14 @@ public final class ProblemText {
             out.append(points).append('\n');
         }
         return out.toString().strip();
+    }
+
+    /** With what it shows, where several charts hold curves of one name. */
+    private static String name(Figure figure, Figure.Curve curve) {
+        boolean told = figure.curves().stream().map(Figure.Curve::scale).distinct().count() > 1;
+        return told || curve.name().equals(figure.y().label())
+                ? curve.name()
+                : figure.y().label() + ", " + curve.name();
     }
 
     private static String unit(String label) {

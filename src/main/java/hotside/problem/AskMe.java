@@ -83,7 +83,6 @@ public final class AskMe {
                 prompt.toString(),
                 hints(relation),
                 relation.says(),
-                new Task.Work(),
                 TemplateReader.fingerprint(relation.id()));
     }
 

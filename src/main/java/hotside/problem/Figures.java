@@ -20,7 +20,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Makes the charts of a variant: runs the pulls, or works the relations along their axis. */
 final class Figures {
@@ -192,12 +191,9 @@ final class Figures {
         var ys = curves.stream().flatMap(c -> c.ys().stream()).mapToDouble(d -> d);
         var across = xs.summaryStatistics();
         var up = ys.summaryStatistics();
-        String units =
-                curves.stream()
-                        .map(c -> c.scale().label())
-                        .distinct()
-                        .filter(label -> !label.isEmpty())
-                        .collect(Collectors.joining(" and "));
+        List<String> units = curves.stream().map(c -> c.scale().label()).distinct().toList();
+        // One unit stands beside the axis; several have to be told with the label.
+        String label = units.size() == 1 ? yLabel : yLabel + ", " + String.join(" and ", units);
         if (!Double.isFinite(up.getMin() + up.getMax()) || !(up.getMin() < up.getMax())) {
             throw new Reading.Unclear("a curve is flat or has gaps");
         }
@@ -208,7 +204,7 @@ final class Figures {
                         xScale,
                         AxisMarks.covering(across.getMin(), across.getMax(), false, X_STEPS)),
                 new Figure.Axis(
-                        units.isEmpty() ? yLabel : yLabel + ", " + units,
+                        label,
                         curves.get(0).quantity(),
                         curves.get(0).scale(),
                         AxisMarks.covering(up.getMin(), up.getMax(), fromZero, Y_STEPS)),

@@ -92,7 +92,7 @@ final class LetterMarker {
         return mistake(
                 taken.id(),
                 variant.template().task() instanceof Task.Diagnose
-                        ? "That would leave another trace: " + why
+                        ? "That would leave another trace. " + why
                         : why);
     }
 

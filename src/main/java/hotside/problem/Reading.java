@@ -253,17 +253,22 @@ public record Reading(
         double from = Math.max(a.begin(), b.begin());
         double to = Math.min(a.end(), b.end());
         double found = Double.NaN;
+        double left = from;
         double before = a.at(from) - b.at(from);
         for (int i = 1; i <= STEPS; i++) {
             double x = from + (to - from) * i / STEPS;
             double now = a.at(x) - b.at(x);
+            if (now == 0) {
+                // On the crossing itself: the next step tells whether they cross or only touch.
+                continue;
+            }
             if (before * now < 0) {
                 if (!Double.isNaN(found)) {
                     throw new Unclear("the curves cross more than once");
                 }
-                double left = x - (to - from) / STEPS;
                 found = left + (x - left) * before / (before - now);
             }
+            left = x;
             before = now;
         }
         if (Double.isNaN(found)) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.problem;
 
+import hotside.cell.Disturbance;
 import hotside.cell.Rig;
 import hotside.relation.Values;
 import java.util.LinkedHashMap;
@@ -37,6 +38,18 @@ public sealed interface RigChange {
                                 : changed.with(setting.getKey(), text);
             }
             return changed;
+        }
+    }
+
+    /**
+     * Something that goes wrong by itself.
+     *
+     * @param disturbance what
+     */
+    record Disturbed(Disturbance disturbance) implements RigChange {
+        @Override
+        public Rig on(Rig rig, Values givens) {
+            return disturbance.on(rig);
         }
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.problem;
 
+import hotside.cell.Disturbance;
+import hotside.cell.Rig;
 import hotside.content.Fields;
 import hotside.content.Findings;
 import hotside.content.Nearest;
@@ -11,6 +13,7 @@ import hotside.relation.Slot;
 import hotside.unit.Quantity;
 import hotside.unit.UnitSystem;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -279,22 +282,54 @@ final class TaskReader {
         refuseCount("faults", list.size(), 3);
         List<Task.Fault> faults = new ArrayList<>();
         Set<String> ids = new HashSet<>();
+        Optional<ChartPlan.Planned> planned = chart.map(c -> c.pulls().get(pull));
         for (Fields fault : list) {
-            String id = id(fault, "id", "", ids);
-            String say = text(fault, "say");
+            Optional<Disturbance> named =
+                    fault.optionalScalar("disturbance").flatMap(this::disturbance);
+            String id = id(fault, "id", named.map(Disturbance::id).orElse(""), ids);
+            String say =
+                    fault.has("say") || named.isEmpty() ? text(fault, "say") : named.get().words();
             String trace = text(fault, "trace");
-            RigChange change =
-                    chart.map(c -> c.pulls().get(pull))
-                            .map(planned -> reader.change(fault, "set", planned.rig(), true))
-                            .orElseGet(
-                                    () -> {
-                                        fault.map("set").names();
-                                        return new RigChange.Settings(Map.of());
-                                    });
+            Optional<RigChange> change =
+                    planned.map(
+                            p ->
+                                    fault.has("disturbance")
+                                            ? named.<RigChange>map(
+                                                            d -> disturbed(fault, d, p.rig()))
+                                                    .orElse(new RigChange.Settings(Map.of()))
+                                            : reader.change(fault, "set", p.rig(), true));
+            if (change.isEmpty()) {
+                fault.names();
+            }
             fault.noOthers();
-            faults.add(new Task.Fault(id, say, change, trace));
+            change.ifPresent(c -> faults.add(new Task.Fault(id, say, c, trace)));
         }
         return chart.<Task>map(c -> new Task.Diagnose(c, pull, faults)).orElse(new Task.Work());
+    }
+
+    private Optional<Disturbance> disturbance(ScalarNode node) {
+        String id = node.text().strip();
+        Optional<Disturbance> named = Disturbance.find(id);
+        if (named.isEmpty()) {
+            List<String> known = Arrays.stream(Disturbance.values()).map(Disturbance::id).toList();
+            findings.add(
+                    node,
+                    "there is no disturbance \"" + id + "\"",
+                    "one of " + String.join(", ", known),
+                    Nearest.to(id, known).map(near -> "write \"" + near + "\"").orElse(""));
+        }
+        return named;
+    }
+
+    private RigChange disturbed(Fields fault, Disturbance disturbance, Rig rig) {
+        if (!disturbance.possible(rig)) {
+            findings.add(
+                    fault.place("disturbance"),
+                    rig.id() + " cannot have this",
+                    "a rig in which " + disturbance.words() + " can be",
+                    "");
+        }
+        return new RigChange.Disturbed(disturbance);
     }
 
     private void refuseUnknownPull(String pull, ChartPlan.Pulls chart) {

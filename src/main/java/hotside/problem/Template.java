@@ -74,6 +74,40 @@ public record Template(
         hints = List.copyOf(hints);
     }
 
+    /** A problem that asks for numbers that are worked out. */
+    public Template(
+            String id,
+            String title,
+            String skill,
+            int level,
+            Kind kind,
+            List<Given> givens,
+            Chain chain,
+            List<Ask> asks,
+            List<Mistake> mistakes,
+            boolean strict,
+            String prompt,
+            List<String> hints,
+            String why,
+            String fingerprint) {
+        this(
+                id,
+                title,
+                skill,
+                level,
+                kind,
+                givens,
+                chain,
+                asks,
+                mistakes,
+                strict,
+                prompt,
+                hints,
+                why,
+                new Task.Work(),
+                fingerprint);
+    }
+
     public Optional<Given> given(String name) {
         return givens.stream().filter(given -> given.name().equals(name)).findFirst();
     }
