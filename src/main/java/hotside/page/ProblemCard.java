@@ -63,6 +63,16 @@ public final class ProblemCard {
         return out.toString();
     }
 
+    /** The id of what gets the keyboard when fresh numbers come. */
+    public static String firstField(ProblemState state) {
+        return state.id()
+                + switch (state.variant().template().kind()) {
+                    case ORDER -> "-" + state.inOrder().get(0).letter() + "-down";
+                    case CHOICE, SEVERAL, FAULT -> "-option-A";
+                    case NUMBER, STEPS, GRAPH -> "-answer-0";
+                };
+    }
+
     /** The items of an order as they stand now, for one that was moved. */
     public String items(ProblemState state) {
         return new TaskCard(state).items();

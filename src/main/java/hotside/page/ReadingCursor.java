@@ -7,6 +7,7 @@ import hotside.problem.Reading;
 import hotside.problem.Task;
 import hotside.problem.Variant;
 import hotside.unit.Numbers;
+import hotside.unit.Scale;
 import java.util.Optional;
 
 /**
@@ -19,12 +20,15 @@ public final class ReadingCursor {
 
     private final Figure.Axis axis;
     private final boolean upright;
+    private final Scale scale;
     private final ChartData data;
     private final ChartLayout layout;
 
-    private ReadingCursor(Figure figure, boolean upright, int width) {
+    private ReadingCursor(Figure figure, Reading reading, int width) {
+        this.upright = reading.sort().alongX();
         this.axis = upright ? figure.x() : figure.y();
-        this.upright = upright;
+        // Curves of several units may stand on one axis.
+        this.scale = upright ? axis.scale() : figure.curve(reading.of()).orElseThrow().scale();
         this.data = FigureChart.of(figure, width);
         this.layout = new ChartLayout(data);
     }
@@ -41,9 +45,8 @@ public final class ReadingCursor {
         Figure figure = variant.figures().get(0);
         Reading.Sort sort = read.reading().sort();
         boolean level = sort == Reading.Sort.VALUE || sort == Reading.Sort.PEAK;
-        boolean oneUnit = figure.curves().stream().map(Figure.Curve::scale).distinct().count() == 1;
-        return sort.alongX() || level && oneUnit
-                ? Optional.of(new ReadingCursor(figure, sort.alongX(), width))
+        return sort.alongX() || level
+                ? Optional.of(new ReadingCursor(figure, read.reading(), width))
                 : Optional.empty();
     }
 
@@ -80,7 +83,7 @@ public final class ReadingCursor {
 
     /** What it measures, as an answer is typed: {@code 4150 rev/min}. */
     public String answer(double value) {
-        return (Numbers.plain(value) + " " + axis.scale().label()).strip();
+        return (Numbers.plain(value) + " " + scale.label()).strip();
     }
 
     private double width() {

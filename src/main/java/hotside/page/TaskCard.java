@@ -46,8 +46,8 @@ final class TaskCard {
     private String measured(ChartData data) {
         ReadingCursor cursor = ReadingCursor.of(variant, state.chartWidth()).orElseThrow();
         String keys = Words.of(cursor.isUpright() ? "chart.measure-along" : "chart.measure-up");
-        return "<div class=\"chart-frame\" tabindex=\"0\" role=\"group\" data-chart=\"\""
-                + " data-enter=\"take\""
+        return "<div class=\"chart-frame\" tabindex=\"0\" role=\"group\" data-enter=\"take\""
+                + Html.attribute("data-chart", cursor.isUpright() ? "" : "level")
                 + Html.attribute("id", state.id() + "-svg")
                 + Html.attribute("data-part", state.id())
                 + Html.attribute("aria-label", keys + " " + Chart.summary(data))
@@ -58,7 +58,12 @@ final class TaskCard {
                 + ">"
                 + Html.escape(keys)
                 + "</p><div class=\"buttons\">"
-                + button("take", "", state.id() + "-take", Words.of("chart.take"))
+                + "<button type=\"button\" data-do=\"take\""
+                + Html.attribute("id", state.id() + "-take")
+                + Html.attribute("data-part", state.id())
+                + ">"
+                + Xml.escape(Words.of("chart.take"))
+                + "</button>"
                 + "</div>";
     }
 
@@ -76,8 +81,8 @@ final class TaskCard {
                     .append(Html.attribute("name", state.id() + "-option"))
                     .append(Html.attribute("value", option.letter()))
                     .append(Html.attribute("data-part", state.id()))
-                    .append(Html.attribute("data-slot", option.letter()))
-                    .append(Html.attribute("data-kind", type.equals("radio") ? "take" : "tick"))
+                    .append(Html.attribute("data-slot", type.equals("radio") ? "0" : option.letter()))
+                    .append(" data-kind=\"answer\"")
                     .append(Html.attribute("data-enter", "check"))
                     .append(state.takes(option.letter()) ? " checked" : "")
                     .append("> ")
@@ -137,23 +142,11 @@ final class TaskCard {
     private String move(String way, Lettered item, String id, String sign, String name) {
         return "<button type=\"button\""
                 + Html.attribute("id", id)
-                + Html.attribute("data-do", way)
-                + Html.attribute("data-arg", item.letter())
+                + Html.attribute("data-do", way + ":" + item.letter())
                 + Html.attribute("data-part", state.id())
                 + Html.attribute("aria-label", name)
                 + ">"
                 + sign
-                + "</button>";
-    }
-
-    private String button(String action, String argument, String id, String label) {
-        return "<button type=\"button\""
-                + Html.attribute("id", id)
-                + Html.attribute("data-do", action)
-                + Html.attribute("data-arg", argument)
-                + Html.attribute("data-part", state.id())
-                + ">"
-                + Xml.escape(label)
                 + "</button>";
     }
 

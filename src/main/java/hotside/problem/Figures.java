@@ -25,7 +25,7 @@ import java.util.Set;
 final class Figures {
     private static final int POINTS = 61;
     private static final int X_STEPS = 6;
-    private static final int Y_STEPS = 6;
+    private static final int Y_STEPS = 10;
 
     private final UnitSystem system;
     private final Values givens;
