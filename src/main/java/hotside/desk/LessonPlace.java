@@ -170,8 +170,8 @@ final class LessonPlace {
     }
 
     /**
-     * A chart was pointed at: a calculator takes the value there, a figure reads its curves there, a
-     * problem measures there.
+     * A chart was pointed at: a calculator takes the value there, a figure reads its curves there,
+     * a problem measures there.
      *
      * @param across 0 at the left edge of the chart to 1 at its right edge
      */

@@ -76,8 +76,8 @@ final class PageView {
          * An arrow key was pressed on a chart.
          *
          * @param part its {@code data-part}
-         * @param steps negative to the left, or downwards where {@code data-chart} is {@code level};
-         *     larger with shift
+         * @param steps negative to the left, or downwards where {@code data-chart} is {@code
+         *     level}; larger with shift
          */
         void nudge(String part, int steps);
     }

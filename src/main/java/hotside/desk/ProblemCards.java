@@ -167,8 +167,7 @@ final class ProblemCards {
         states.put(state.id(), state.cursor(at));
         page.cursor(state.id() + "-svg", line.pixel(at));
         page.replace(
-                state.id() + "-reading",
-                Html.escape(Words.of("chart.measured", line.answer(at))));
+                state.id() + "-reading", Html.escape(Words.of("chart.measured", line.answer(at))));
     }
 
     /** The point that the hair line stands at becomes the answer. */

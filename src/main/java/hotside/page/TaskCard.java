@@ -81,7 +81,9 @@ final class TaskCard {
                     .append(Html.attribute("name", state.id() + "-option"))
                     .append(Html.attribute("value", option.letter()))
                     .append(Html.attribute("data-part", state.id()))
-                    .append(Html.attribute("data-slot", type.equals("radio") ? "0" : option.letter()))
+                    .append(
+                            Html.attribute(
+                                    "data-slot", type.equals("radio") ? "0" : option.letter()))
                     .append(" data-kind=\"answer\"")
                     .append(Html.attribute("data-enter", "check"))
                     .append(state.takes(option.letter()) ? " checked" : "")

@@ -23,7 +23,11 @@ import java.util.Set;
 
 /** Makes the charts of a variant: runs the pulls, or works the relations along their axis. */
 final class Figures {
-    private static final int POINTS = 61;
+    private static final int POINTS = 41;
+
+    /** Between the samples of a hold, s. */
+    private static final double SAMPLING = 0.5;
+
     private static final int X_STEPS = 6;
     private static final int Y_STEPS = 10;
 
@@ -63,9 +67,16 @@ final class Figures {
                 .forEach(
                         (name, planned) -> {
                             Rig rig = planned.change().on(planned.rig(), givens);
-                            ran.put(name, Pull.run(rig, seed + ran.size()));
+                            ran.put(name, pull(rig, seed + ran.size()));
                         });
         return ran;
+    }
+
+    /** A pull that is sampled no more often than a chart of held speeds needs. */
+    static Pull pull(Rig rig, long seed) {
+        boolean holds = rig.bench().rampRate() == 0;
+        boolean often = rig.bench().sampling() < SAMPLING;
+        return Pull.run(holds && often ? rig.with("cell.sampling", SAMPLING) : rig, seed);
     }
 
     private Figure figure(ChartPlan.Pulls plan, Map<String, Pull> ran, List<Channel> channels) {

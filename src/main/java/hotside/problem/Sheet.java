@@ -225,7 +225,7 @@ final class Sheet {
         ChartPlan.Planned planned = task.chart().pulls().get(task.pull());
         Rig rig = planned.change().on(planned.rig(), bare.givens());
         int index = List.copyOf(ran.keySet()).indexOf(task.pull());
-        with.put(task.pull(), Pull.run(fault.change().on(rig, bare.givens()), seed + index));
+        with.put(task.pull(), Figures.pull(fault.change().on(rig, bare.givens()), seed + index));
         return with;
     }
 

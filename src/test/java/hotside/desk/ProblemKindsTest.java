@@ -127,10 +127,15 @@ class ProblemKindsTest {
         click("p1-svg");
         Screen.until(() -> !Double.isNaN(state().cursor()));
         double target =
-                state().variant().template().asks().get(0).siScale().fromSi(
-                        state().variant().answers().get(0).value(),
-                        hotside.unit.Quantity.ROTATION,
-                        100e3);
+                state().variant()
+                        .template()
+                        .asks()
+                        .get(0)
+                        .siScale()
+                        .fromSi(
+                                state().variant().answers().get(0).value(),
+                                hotside.unit.Quantity.ROTATION,
+                                100e3);
         ReadingCursor line = ReadingCursor.of(state().variant(), 680).orElseThrow();
         double step = line.moved(line.middle(), 1) - line.middle();
         int presses = (int) Math.round((target - state().cursor()) / step);
@@ -203,7 +208,8 @@ class ProblemKindsTest {
                             return window.page()
                                     .node()
                                     .localToScreen(
-                                            box[0] + box[2] / 2, box[1] + Math.min(box[3], 200) / 2);
+                                            box[0] + box[2] / 2,
+                                            box[1] + Math.min(box[3], 200) / 2);
                         });
         robot.clickOn(middle.getX(), middle.getY());
         Screen.frames(2);

@@ -11,6 +11,8 @@ import hotside.unit.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -226,5 +228,19 @@ class LetterMarkerTest {
             // Four standard deviations of a binomial count of 600 at one third.
             assertEquals(200, count, 46);
         }
+    }
+
+    /** Recorded answers are letters, so a seed must shuffle alike for ever. */
+    @Test
+    void seedsKeepTheirLettersForEver() {
+        assertEquals(
+                List.of("A B A B C B", "CAB ACB ACB BAC CAB CAB", "AC AC AB BC BC BC"),
+                List.of(keys(CHOICE), keys(ORDER), keys(SEVERAL)));
+    }
+
+    private static String keys(String text) {
+        return LongStream.rangeClosed(1, 6)
+                .mapToObj(seed -> Answers.key(draw(text, seed), 0).replace(" ", ""))
+                .collect(Collectors.joining(" "));
     }
 }

@@ -5,7 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.content.Finding;
+import hotside.unit.UnitSystem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -178,5 +183,21 @@ class TaskReaderTest {
                 """
                         + SampleProblems.body("seat");
         assertEquals(List.of("1 mistakes make 2 options"), said(text));
+    }
+
+    @Test
+    void theTemplatesToCopyAreSound() throws IOException {
+        String readme = Files.readString(Path.of("problems", "README.md"));
+        List<String> templates =
+                Pattern.compile("```markdown\n(.*?)```", Pattern.DOTALL)
+                        .matcher(readme)
+                        .results()
+                        .map(match -> match.group(1))
+                        .toList();
+        assertTrue(templates.size() >= 2, "templates in problems/README.md");
+        for (String template : templates) {
+            assertEquals(List.of(), said(template));
+            Variants.draw(SampleProblems.template(template), 1, UnitSystem.US_SHOP);
+        }
     }
 }
