@@ -130,6 +130,7 @@ final class LessonPlace {
         chartWidth = width;
         calculator.replaceAll((id, state) -> state.chartWidth(width));
         calculatorStart.replaceAll((id, state) -> state.chartWidth(width));
+        problems.chartWidth(width);
         if (lesson != null) {
             draw();
         }
@@ -183,7 +184,8 @@ final class LessonPlace {
     }
 
     /**
-     * A chart was pointed at: a calculator takes the value there, a figure reads its curves there.
+     * A chart was pointed at: a calculator takes the value there, a figure reads its curves there,
+     * a problem measures there.
      *
      * @param across 0 at the left edge of the chart to 1 at its right edge
      */
@@ -194,6 +196,9 @@ final class LessonPlace {
             moved(state, over, CalculatorCard.pointed(state, over, across));
         }
         figures.point(part, across);
+        if (problems.has(part)) {
+            problems.point(part, across);
+        }
     }
 
     /** An arrow key was pressed on a chart. */
@@ -205,6 +210,9 @@ final class LessonPlace {
             page.focus(part + "-svg");
         }
         figures.nudge(part, steps);
+        if (problems.has(part)) {
+            problems.nudge(part, steps);
+        }
     }
 
     /** The card's present state, for tests and the tour. */

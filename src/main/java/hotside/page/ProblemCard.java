@@ -42,8 +42,10 @@ public final class ProblemCard {
         out.append("<div class=\"prompt\">")
                 .append(text(state.variant(), template.prompt()))
                 .append("</div>");
+        out.append(new TaskCard(state).html());
         for (int i = 0; i < template.asks().size(); i++) {
-            out.append(answerRow(state, i));
+            out.append(template.kind().isLettered() ? "" : answerRow(state, i))
+                    .append(verdictRow(state, i));
         }
         out.append("<div class=\"buttons\">")
                 .append(button(state, "check", Words.of("problem.check"), true))
@@ -59,6 +61,21 @@ public final class ProblemCard {
         out.append(region(state, "hints", "hints", hints(state)));
         out.append(region(state, "solution-text", "work", solution(state)));
         return out.toString();
+    }
+
+    /** The id of what gets the keyboard when fresh numbers come. */
+    public static String firstField(ProblemState state) {
+        return state.id()
+                + switch (state.variant().template().kind()) {
+                    case ORDER -> "-" + state.inOrder().get(0).letter() + "-down";
+                    case CHOICE, SEVERAL, FAULT -> "-option-A";
+                    case NUMBER, STEPS, GRAPH -> "-answer-0";
+                };
+    }
+
+    /** The items of an order as they stand now, for one that was moved. */
+    public String items(ProblemState state) {
+        return new TaskCard(state).items();
     }
 
     /** The verdict on one answer, or nothing. */
@@ -109,6 +126,10 @@ public final class ProblemCard {
             out.append(Html.element("h4", "", worked.relation().title()))
                     .append(working.html(worked, variant.system(), variant.ambient()));
         }
+        if (!variant.lettered().isEmpty()) {
+            out.append(TaskCard.explained(variant));
+            return out.toString();
+        }
         for (int i = 0; i < variant.answers().size(); i++) {
             Ask ask = variant.template().asks().get(i);
             out.append(
@@ -139,8 +160,11 @@ public final class ProblemCard {
                                 ? Words.of("answer.number")
                                 : Words.of("answer.number-unit", unit))
                 + Html.attribute("aria-describedby", state.id() + "-verdict-" + i)
-                + "></div>"
-                + "<div role=\"status\""
+                + "></div>";
+    }
+
+    private String verdictRow(ProblemState state, int i) {
+        return "<div role=\"status\""
                 + Html.attribute("id", state.id() + "-verdict-" + i)
                 + ">"
                 + verdict(state, i)
