@@ -13,7 +13,7 @@ import java.util.Set;
  * @param level 1 to 4
  * @param kind as its file says: {@code number}, {@code choice} …
  * @param asks how many questions it has
- * @param blame for mistakes that betray another skill: that skill by the mistake's id
+ * @param blame for sorts of mistake that betray another skill: that skill by the sort
  * @param slips the sorts of mistake it recognises, see {@link #slip}
  */
 public record Exercise(
@@ -38,6 +38,6 @@ public record Exercise(
 
     /** The skill that an answer with this mistake speaks of. */
     String blamed(String mistake) {
-        return mistake == null ? skill : blame.getOrDefault(mistake, skill);
+        return mistake == null ? skill : blame.getOrDefault(slip(mistake), skill);
     }
 }

@@ -147,10 +147,10 @@ final class Picker {
                 standing.slips().stream()
                         .filter(s -> s.slip().equals(slip))
                         .findFirst()
-                        .orElse(new SlipStanding(slip, 0, 0, today));
+                        .orElse(new SlipStanding(slip, 0, 0, "", today));
         List<Exercise> inviting =
                 syllabus.all().stream()
-                        .filter(e -> e.slips().contains(slip))
+                        .filter(e -> e.slips().contains(slip) || e.id().equals(made.problem()))
                         .filter(e -> skillOf(e).filter(among).isPresent())
                         .toList();
         List<Exercise> others =

@@ -16,7 +16,11 @@ final class SlipLog {
 
     long lastDay;
 
-    void made(long day) {
+    /** The problem that it was last made in. */
+    String lastProblem = "";
+
+    void made(String problem, long day) {
+        lastProblem = problem;
         total++;
         open++;
         clean = 0;

@@ -114,7 +114,7 @@ final class Standing {
         if (attempt.mistake() != null) {
             state.slips
                     .computeIfAbsent(Exercise.slip(attempt.mistake()), s -> new SlipLog())
-                    .made(now.day());
+                    .made(exercise.id(), now.day());
         }
     }
 
@@ -213,6 +213,7 @@ final class Standing {
                                         slip,
                                         log.total,
                                         log.open,
+                                        log.lastProblem,
                                         LocalDate.ofEpochDay(log.lastDay))));
         all.sort(
                 Comparator.comparingInt(SlipStanding::open)

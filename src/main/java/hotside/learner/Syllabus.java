@@ -40,15 +40,17 @@ public final class Syllabus {
 
     /** The skills and problems that come with the program, or those of a bank. */
     public static Syllabus of(SkillMap skills, ProblemBank bank) {
-        return new Syllabus(skills, bank.all().stream().map(Syllabus::exercise).toList());
+        return new Syllabus(skills, bank.all().stream().map(t -> exercise(t, skills)).toList());
     }
 
-    static Exercise exercise(Template template) {
+    static Exercise exercise(Template template, SkillMap skills) {
         Set<String> slips =
                 template.mistakes().stream()
                         .map(Mistake::id)
                         .map(Exercise::slip)
                         .collect(Collectors.toSet());
+        Map<String, String> blame = new HashMap<>();
+        slips.forEach(slip -> blame.put(slip, skills.blamed(template.skill(), slip)));
         return new Exercise(
                 template.id(),
                 template.title(),
@@ -56,7 +58,7 @@ public final class Syllabus {
                 template.level(),
                 template.kind().name().toLowerCase(Locale.ROOT),
                 template.asks().size(),
-                Map.of(),
+                blame,
                 slips);
     }
 

@@ -59,7 +59,7 @@ final class SmallSchool {
                 1,
                 "number",
                 asks,
-                Map.of("gauge-as-absolute@p", "a.one"),
+                Map.of("gauge-as-absolute", "a.one"),
                 Set.of("gauge-as-absolute", "left-out"));
     }
 

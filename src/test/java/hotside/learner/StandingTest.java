@@ -215,7 +215,7 @@ class StandingTest {
     void aMistakeCountsAsGoneAfterTwoProblemsThatInviteItWentWell() {
         school.wrong("a.one-p", "left-out@x").wrong("a.one-q", "left-out@y");
         assertEquals(
-                List.of(new SlipStanding("left-out", 2, 2, SmallSchool.FIRST_DAY)),
+                List.of(new SlipStanding("left-out", 2, 2, "a.one-q", SmallSchool.FIRST_DAY)),
                 school.standing().slips());
         school.right("a.one-p").right("a.one-q");
         assertEquals(0, school.standing().slips().get(0).open());
