@@ -55,6 +55,11 @@ public final class Learners {
         }
     }
 
+    /** The folder of the first learner. */
+    public Path first() {
+        return root;
+    }
+
     /** All learners who have a record here, the first one first. */
     public List<Seat> all() {
         List<Path> folders = new ArrayList<>(List.of(root));
