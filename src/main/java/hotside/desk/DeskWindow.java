@@ -35,6 +35,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -395,13 +396,11 @@ final class DeskWindow {
         larger.setOnAction(e -> settings(settings.larger()));
         dark.setId("theme-dark");
         dark.setOnAction(e -> settings(settings.dark(dark.isSelected())));
-        Region space = new Region();
-        HBox.setHgrow(space, Priority.ALWAYS);
-        HBox bar =
+        FlowPane left = new FlowPane(name);
+        left.getChildren().addAll(places.values());
+        left.getStyleClass().add("left");
+        HBox right =
                 new HBox(
-                        name,
-                        row(places.values()),
-                        space,
                         new Label(Words.of("desk.units")),
                         row(List.of(si, us)),
                         new Label(Words.of("desk.text")),
@@ -409,6 +408,12 @@ final class DeskWindow {
                         size,
                         larger,
                         dark);
+        right.getStyleClass().add("right");
+        // Nothing is cut short: the places take more rows, then the rest a row of its own.
+        right.setMinWidth(Region.USE_PREF_SIZE);
+        right.getChildren().forEach(node -> ((Region) node).setMinWidth(Region.USE_PREF_SIZE));
+        HBox bar = new HBox(left, right);
+        HBox.setHgrow(left, Priority.ALWAYS);
         bar.getStyleClass().add("bar");
         return bar;
     }

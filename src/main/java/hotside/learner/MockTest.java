@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.learner;
 
+import hotside.statistics.draw.SplitMix64;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import java.util.Set;
 
 /** Draws the problems of a test: from every strand in turn, with charts and the test cell in it. */
@@ -25,9 +25,9 @@ public final class MockTest {
      * @param seed the same seed draws the same problems
      */
     public static List<Exercise> draw(Syllabus syllabus, int count, long seed) {
-        Random random = new Random(seed);
+        SplitMix64 random = new SplitMix64(seed);
         List<Exercise> all = new ArrayList<>(syllabus.all());
-        Collections.shuffle(all, random);
+        shuffle(all, random);
         Set<Exercise> drawn = new LinkedHashSet<>();
         for (Set<String> kinds : WANTED) {
             all.stream().filter(e -> kinds.contains(e.kind())).findFirst().ifPresent(drawn::add);
@@ -45,8 +45,15 @@ public final class MockTest {
             }
         }
         List<Exercise> test = new ArrayList<>(drawn);
-        Collections.shuffle(test, random);
+        shuffle(test, random);
         return test;
+    }
+
+    /** By Fisher and Yates. */
+    private static void shuffle(List<Exercise> list, SplitMix64 random) {
+        for (int i = list.size() - 1; i > 0; i--) {
+            Collections.swap(list, i, random.below(i + 1));
+        }
     }
 
     /** The first of a strand whose skill is not in the test yet, or the first. */

@@ -2,6 +2,8 @@
 package hotside.learner;
 
 import java.sql.SQLException;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
 
 /**
  * The record cannot be opened, read or written, and nothing in it was changed. The message says
@@ -13,30 +15,37 @@ public final class RecordException extends RuntimeException {
     // Result codes: "Result and Error Codes" of SQLite.
     private static final int BUSY = 5;
     private static final int FULL = 13;
-    private static final int CONSTRAINT = 19;
 
     public RecordException(String message, Throwable cause) {
         super(message, cause);
     }
 
     static RecordException storing(String what, SQLException e) {
+        // A record that was deleted has no learner any more for an answer to belong to.
+        boolean gone =
+                e instanceof SQLiteException s
+                        && s.getResultCode() == SQLiteErrorCode.SQLITE_CONSTRAINT_FOREIGNKEY;
         String how =
-                switch (e.getErrorCode() & 0xFF) {
-                    case FULL ->
-                            "the disk is full. Make room on it and try again; all that was stored"
-                                    + " before is safe.";
-                    case BUSY ->
-                            "another program holds the file. Close it or wait a moment, then try"
-                                    + " again.";
-                    case CONSTRAINT ->
-                            "this record was deleted in another window. Close this window and open"
-                                    + " it again.";
-                    default ->
-                            e.getMessage()
-                                    + ". Look for free space on the disk, and for another program"
-                                    + " that holds the file, then try again.";
-                };
+                gone
+                        ? "this record was deleted in another window. Close this window and open it"
+                                + " again."
+                        : how(e);
         return new RecordException(what + " could not be stored: " + how, e);
+    }
+
+    private static String how(SQLException e) {
+        return switch (e.getErrorCode() & 0xFF) {
+            case FULL ->
+                    "the disk is full. Make room on it and try again; all that was stored"
+                            + " before is safe.";
+            case BUSY ->
+                    "another program holds the file. Close it or wait a moment, then try"
+                            + " again.";
+            default ->
+                    e.getMessage()
+                            + ". Look for free space on the disk, and for another program"
+                            + " that holds the file, then try again.";
+        };
     }
 
     static RecordException reading(SQLException e) {

@@ -285,7 +285,7 @@ public final class MyWorkPage {
         out.append(live ? "<td></td>" : "").append("</tr></thead><tbody>");
         for (Try attempt : view.history()) {
             out.append("<tr>")
-                    .append(Html.element("td", "", attempt.when()))
+                    .append(Html.element("td", "class=\"when\"", attempt.when()))
                     .append(Html.element("td", "", titled(attempt)))
                     .append(Html.element("td", "", attempt.answer()))
                     .append(Html.element("td", "", attempt.verdict()))

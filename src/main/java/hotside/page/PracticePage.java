@@ -69,7 +69,7 @@ public final class PracticePage {
                 + "</select></div>"
                 + "<div class=\"field\"><label for=\"practice-minutes\">"
                 + Xml.escape(Words.of("practice.test-label"))
-                + "</label><select id=\"practice-minutes\" data-part=\"practice\""
+                + "</label><select id=\"practice-minutes\" class=\"middle\" data-part=\"practice\""
                 + " data-slot=\"minutes\" data-kind=\"choice\">"
                 + options(minutes(), "0")
                 + "</select>"
