@@ -107,6 +107,8 @@ public final class MyWorkPage {
     /** The same as a page of its own, without buttons, to be printed. */
     public static String report(View view) {
         return "<!DOCTYPE html><html lang=\"en\" data-theme=\"light\"><head><meta charset=\"utf-8\">"
+                + "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none';"
+                + " img-src data:; style-src 'unsafe-inline'\">"
                 + "<title>"
                 + Xml.escape(Words.of("mywork.report", view.learner()))
                 + "</title><style>"
