@@ -45,7 +45,7 @@ final class MyWorkPlace implements Place {
     }
 
     private final Page page;
-    private final Keeper keeper;
+    private final TutorKeeper keeper;
     private final RecordCare care;
     private MyWorkReading reading;
     private final Chooser chooser;
@@ -58,7 +58,7 @@ final class MyWorkPlace implements Place {
 
     MyWorkPlace(
             Page page,
-            Keeper keeper,
+            TutorKeeper keeper,
             RecordCare care,
             MyWorkReading reading,
             Chooser chooser,

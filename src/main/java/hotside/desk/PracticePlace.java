@@ -41,7 +41,7 @@ final class PracticePlace implements Place {
     private ProblemBank bank;
     private Syllabus syllabus;
     private final Page page;
-    private final Keeper keeper;
+    private final TutorKeeper keeper;
     private final LongSupplier seeds;
     private final Clock clock;
     private final ProblemCards cards;
@@ -65,7 +65,7 @@ final class PracticePlace implements Place {
             Syllabus syllabus,
             Maths maths,
             Page page,
-            Keeper keeper,
+            TutorKeeper keeper,
             Consumer<String> solved,
             LongSupplier seeds,
             Clock clock,

@@ -35,7 +35,7 @@ import java.util.function.Supplier;
  * Keeps tries and settings in the learner's record, on a thread of its own, and changes the record
  * when another learner sits down.
  */
-final class RecordKeeper implements Keeper, RecordCare, AutoCloseable {
+final class RecordKeeper implements TutorKeeper, RecordCare, AutoCloseable {
     private static final List<String> REMEMBERED =
             List.of("units", "theme", "text", "lesson", RunLogsPlace.REMEMBERED);
 

@@ -37,7 +37,7 @@ final class TestRun {
     private ProblemBank bank;
     private Syllabus syllabus;
     private final Page page;
-    private final Keeper keeper;
+    private final TutorKeeper keeper;
     private final LongSupplier seeds;
     private final Clock clock;
     private final Ticks ticks;
@@ -52,7 +52,7 @@ final class TestRun {
             Syllabus syllabus,
             Maths maths,
             Page page,
-            Keeper keeper,
+            TutorKeeper keeper,
             LongSupplier seeds,
             Clock clock,
             Ticks ticks) {

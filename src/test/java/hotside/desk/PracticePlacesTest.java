@@ -45,7 +45,7 @@ class PracticePlacesTest {
     @TempDir Path folder;
 
     private final Queue<Runnable> screen = new ConcurrentLinkedQueue<>();
-    private final FakePage page = new FakePage();
+    private final PageNotes page = new PageNotes();
     private final FakeChooser chooser = new FakeChooser();
     private final List<String> troubles = new ArrayList<>();
     private final List<Wish> wishes = new ArrayList<>();
@@ -83,6 +83,7 @@ class PracticePlacesTest {
                         keeper,
                         keeper,
                         new MyWorkReading(bank, ZoneId.of("UTC")),
+                        chooser,
                         chooser,
                         new Doors(),
                         clock);
@@ -163,30 +164,30 @@ class PracticePlacesTest {
     @Test
     void aNewSkillBeginsWithAnExampleAndAReason() {
         open(practice);
-        assertTrue(page.html.contains("Why this one:"), page.html);
-        assertTrue(page.html.contains("An example with other numbers"));
+        assertTrue(page.shown.contains("Why this one:"), page.shown);
+        assertTrue(page.shown.contains("An example with other numbers"));
         assertTrue(page.text.contains("is new, and nothing has to come before it."), page.text);
         assertTrue(page.text.contains(problem().variant().template().title()));
 
         answerRightly();
         assertEquals(Attempt.Way.WORKED, stored().get(0).way());
         assertEquals(null, stored().get(0).lesson());
-        String after = page.replaced.get("practice-after");
+        String after = page.elements.get("practice-after");
         assertTrue(after.contains("straw: begun"), after);
-        assertEquals("do-next", page.focus);
+        assertEquals("do-next", page.focused);
 
         act(practice, "next", "");
-        assertTrue(page.html.contains("The last step is yours."), "then the example fades");
+        assertTrue(page.shown.contains("The last step is yours."), "then the example fades");
     }
 
     @Test
     void whoDoesWithoutTheExampleEarnsCredit() {
         open(practice);
         act(practice, "alone", "");
-        assertFalse(page.html.contains("An example with other numbers"));
+        assertFalse(page.shown.contains("An example with other numbers"));
         answerRightly();
         assertEquals(Attempt.Way.FULL, stored().get(0).way());
-        assertTrue(page.replaced.get("practice-after").contains("bronze: on its way"));
+        assertTrue(page.elements.get("practice-after").contains("bronze: on its way"));
     }
 
     @Test
@@ -216,7 +217,7 @@ class PracticePlacesTest {
         practice.edit("practice", "minutes", "choice", "30");
         act(practice, "test", "");
         assertEquals(8, practice.test().problems().size());
-        assertTrue(page.html.contains("30 minutes left."), page.html);
+        assertTrue(page.shown.contains("30 minutes left."), page.shown);
         Variant first = practice.test().problems().get(0).variant();
         for (int ask = 0; ask < first.answers().size(); ask++) {
             practice.edit("t1", String.valueOf(ask), "answer", Answers.told(first, ask));
@@ -229,17 +230,17 @@ class PracticePlacesTest {
 
         clock.move(Duration.ofMinutes(29));
         practice.test().tick();
-        assertEquals("One minute left.", page.replaced.get("test-left"));
+        assertEquals("One minute left.", page.elements.get("test-left"));
         clock.move(Duration.ofMinutes(2));
         practice.test().tick();
         settle();
-        assertTrue(page.html.contains("The time is up"), page.html);
+        assertTrue(page.shown.contains("The time is up"), page.shown);
         assertEquals(first.answers().size(), stored().size());
         assertTrue(stored().stream().allMatch(a -> a.way() == Attempt.Way.TEST && a.correct()));
         int right = practice.test().results().stream().mapToInt(r -> r.right()).sum();
         assertEquals(first.answers().size(), right);
         act(practice, "next", "");
-        assertTrue(page.html.contains("Why this one:"));
+        assertTrue(page.shown.contains("Why this one:"));
     }
 
     @Test
@@ -249,16 +250,16 @@ class PracticePlacesTest {
         clock.move(Duration.ofDays(1));
         practice.test().tick();
         settle();
-        assertTrue(page.html.contains("No time limit."));
+        assertTrue(page.shown.contains("No time limit."));
         act(practice, "hand-in", "");
-        assertTrue(page.html.contains("The test is over"));
-        assertFalse(page.html.contains("The time is up"));
+        assertTrue(page.shown.contains("The test is over"));
+        assertFalse(page.shown.contains("The time is up"));
     }
 
     @Test
     void anEmptyRecordSaysWhatToDo() {
         open(myWork);
-        assertTrue(page.html.contains("Nothing is here yet. Work a problem in a lesson"));
+        assertTrue(page.shown.contains("Nothing is here yet. Work a problem in a lesson"));
         act(myWork, "practise", "");
         assertEquals(List.of(Wish.BEST), wishes);
     }
@@ -277,7 +278,7 @@ class PracticePlacesTest {
         assertFalse(view.mistakes().isEmpty());
         assertFalse(view.mistakes().get(0).evidence().isEmpty());
         assertTrue(view.skills().stream().anyMatch(s -> s.level() == 2));
-        assertTrue(page.html.contains("bronze: on its way"));
+        assertTrue(page.shown.contains("bronze: on its way"));
         act(myWork, "drill", view.mistakes().get(0).slip());
         assertEquals(Wish.Kind.MISTAKE, wishes.get(0).kind());
     }
@@ -314,7 +315,7 @@ class PracticePlacesTest {
                             : ending.equals("html") ? "save-report" : "save-all";
             act(myWork, action, "");
             assertEquals("hotside-" + learner + "." + ending, chooser.suggested);
-            assertTrue(page.html.contains("Written: "), page.html);
+            assertTrue(page.shown.contains("Written: "), page.shown);
         }
         assertTrue(Files.readString(folder.resolve("out.csv")).startsWith("time,problem,seed"));
         String report = Files.readString(folder.resolve("out.html"));
@@ -335,14 +336,14 @@ class PracticePlacesTest {
     @Test
     void aFileThatIsNoRecordIsRefusedInWordsAndChangesNothing() throws IOException {
         open(myWork);
-        String before = page.html;
+        String before = page.shown;
         Path rubbish = folder.resolve("rubbish.json");
         Files.writeString(rubbish, "{\"format\": 7}");
         chooser.file = Optional.of(rubbish);
         act(myWork, "take", "");
         assertEquals(1, troubles.size());
         assertTrue(troubles.get(0).contains("is not a record that can be read"), troubles.get(0));
-        assertEquals(before, page.html);
+        assertEquals(before, page.shown);
     }
 
     @Test
@@ -357,7 +358,7 @@ class PracticePlacesTest {
         chooser.yes = true;
         act(myWork, "delete", "");
         assertEquals(List.of(), stored());
-        assertTrue(page.html.contains("The record is deleted."));
+        assertTrue(page.shown.contains("The record is deleted."));
     }
 
     @Test
@@ -372,7 +373,7 @@ class PracticePlacesTest {
         act(myWork, "another", "");
         assertNotEquals(first, myWork.view().orElseThrow().learner());
         assertEquals(0, myWork.view().orElseThrow().answers());
-        assertTrue(page.html.contains("Blue locker"), "the other one is in the list");
+        assertTrue(page.shown.contains("Blue locker"), "the other one is in the list");
         myWork.edit("mywork", "learner", "choice", first);
         settle();
         assertEquals(first, myWork.view().orElseThrow().learner());
@@ -387,10 +388,10 @@ class PracticePlacesTest {
         open(myWork);
         myWork.edit("mywork", "exam", "text", "next May");
         act(myWork, "set-exam", "");
-        assertTrue(page.replaced.get("mywork-exam-fault").contains("such as 2027-01-31"));
+        assertTrue(page.elements.get("mywork-exam-fault").contains("such as 2027-01-31"));
         myWork.edit("mywork", "retention", "text", "7");
         act(myWork, "set-retention", "");
-        assertTrue(page.replaced.get("mywork-retention-fault").contains("from 30 to 9999"));
+        assertTrue(page.elements.get("mywork-retention-fault").contains("from 30 to 9999"));
         myWork.edit("mywork", "exam", "text", "2027-05-01");
         act(myWork, "set-exam", "");
         assertEquals("2027-05-01", myWork.view().orElseThrow().exam());

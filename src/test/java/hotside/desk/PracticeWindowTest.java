@@ -67,7 +67,7 @@ class PracticeWindowTest {
         chooser.yes = true;
         Screen.run(
                 () -> {
-                    window.chooser(chooser);
+                    window.consent(chooser);
                     window.page().click("do-delete");
                 });
         Screen.until(() -> window.page().text().contains("The record is deleted."));
