@@ -105,6 +105,7 @@ final class MyWorkPlace implements Place {
         typed.put("exam", read.exam());
         typed.put("retention", String.valueOf(read.retention()));
         page.show(MyWorkPage.html(read), MyWorkPage.text(read));
+        page.focus("mywork-title");
     }
 
     /** What it shows, for tests and the tour. */

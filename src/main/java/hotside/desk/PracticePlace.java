@@ -216,6 +216,7 @@ final class PracticePlace implements Place {
                         cards.html(CARD));
         page.show(
                 PracticePage.html(view), PracticePage.text(view, state.map(this::told).orElse("")));
+        page.focus("practice-title");
     }
 
     private String told(ProblemState state) {

@@ -116,6 +116,7 @@ final class TestRun {
         } else {
             page.show(TestPage.running(html, minutesLeft()), Words.of("test.how", ids.size()));
         }
+        page.focus("test-title");
     }
 
     private OptionalLong minutesLeft() {

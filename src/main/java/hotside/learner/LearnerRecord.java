@@ -79,7 +79,9 @@ public final class LearnerRecord implements AutoCloseable {
 
     /** Makes this new, empty record that of a learner from elsewhere. */
     synchronized void becomes(String id) {
-        storing("Whose record this is", () -> rows.update("UPDATE learner SET id = ?", id));
+        storing(
+                "The learner of this record could not be changed",
+                () -> rows.update("UPDATE learner SET id = ?", id));
         learner = id;
     }
 
@@ -89,7 +91,7 @@ public final class LearnerRecord implements AutoCloseable {
      * @return its number in the record; later answers have higher ones
      */
     public synchronized long add(Attempt attempt) {
-        return storing("Your answer", () -> rows.add(learner, attempt));
+        return storing("Your answer could not be stored", () -> rows.add(learner, attempt));
     }
 
     /**
@@ -99,20 +101,23 @@ public final class LearnerRecord implements AutoCloseable {
      */
     public synchronized int addMissing(List<Attempt> attempts) {
         return storing(
-                "The answers",
-                () -> {
-                    connection.setAutoCommit(false);
-                    try {
-                        int added = rows.addMissing(learner, attempts);
-                        connection.commit();
-                        return added;
-                    } catch (SQLException e) {
-                        connection.rollback();
-                        throw e;
-                    } finally {
-                        connection.setAutoCommit(true);
-                    }
-                });
+                "The answers could not be stored",
+                () -> together(() -> rows.addMissing(learner, attempts)));
+    }
+
+    /** All of it or nothing. */
+    private <T> T together(Task<T> task) throws SQLException {
+        connection.setAutoCommit(false);
+        try {
+            T result = task.run();
+            connection.commit();
+            return result;
+        } catch (SQLException e) {
+            connection.rollback();
+            throw e;
+        } finally {
+            connection.setAutoCommit(true);
+        }
     }
 
     /** All answers, oldest first. */
@@ -199,7 +204,7 @@ public final class LearnerRecord implements AutoCloseable {
     /** Stores a setting over an earlier one; returns when it is on the disk. */
     public synchronized void set(String key, String value) {
         storing(
-                "The setting " + key,
+                "The setting " + key + " could not be stored",
                 () ->
                         rows.update(
                                 "INSERT INTO setting (key, value) VALUES (?, ?)"
@@ -219,7 +224,7 @@ public final class LearnerRecord implements AutoCloseable {
     /** Stores a snapshot over an older one; of two programs the one further on stays. */
     synchronized void keep(Snapshot snapshot) {
         storing(
-                "How you stand",
+                "How you stand could not be stored",
                 () ->
                         rows.update(
                                 "INSERT INTO snapshot (one, rules, up_to, state) VALUES (1, ?, ?, ?)"
@@ -246,7 +251,7 @@ public final class LearnerRecord implements AutoCloseable {
         }
         long before = Math.min(trusted.get(), now.toEpochMilli()) - days * DAY_MILLIS;
         return storing(
-                "That old answers are deleted",
+                "Old answers could not be deleted",
                 () -> {
                     int gone = rows.update("DELETE FROM attempt WHERE time < ?", before);
                     if (gone > 0) {
@@ -287,14 +292,20 @@ public final class LearnerRecord implements AutoCloseable {
      */
     synchronized void erase() {
         storing(
-                "That everything is deleted",
+                "Your record could not be deleted",
                 () -> {
-                    for (String table : List.of("attempt", "setting", "snapshot", "learner")) {
-                        rows.update("DELETE FROM " + table);
-                    }
+                    int gone = together(this::deleteEverything);
                     shrink();
-                    return 0;
+                    return gone;
                 });
+    }
+
+    private int deleteEverything() throws SQLException {
+        int gone = 0;
+        for (String table : List.of("attempt", "setting", "snapshot", "learner")) {
+            gone += rows.update("DELETE FROM " + table);
+        }
+        return gone;
     }
 
     /**
@@ -302,7 +313,11 @@ public final class LearnerRecord implements AutoCloseable {
      * new.
      */
     public synchronized void backUp(Instant now) {
-        backups.ifPresent(b -> storing("A copy of your record", () -> b.daily(connection, now)));
+        backups.ifPresent(
+                b ->
+                        storing(
+                                "A copy of your record could not be made",
+                                () -> b.daily(connection, now)));
     }
 
     /** The latest copy of the record that can be read, if there is one. */

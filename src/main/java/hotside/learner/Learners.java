@@ -13,8 +13,8 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -28,6 +28,10 @@ public final class Learners {
 
     /** Longest nickname, in characters. */
     public static final int LONGEST_NICKNAME = 40;
+
+    /** Settings that a file may bring: none that could lead the program to other files. */
+    private static final Set<String> TAKEN_OVER =
+            Set.of("units", "theme", "text", "lesson", NICKNAME, Tutor.EXAM, Tutor.RETENTION);
 
     private static final String BELOW = "learners";
     private static final String CURRENT = "learner.txt";
@@ -156,9 +160,9 @@ public final class Learners {
         try (LearnerRecord record = LearnerRecord.open(folder)) {
             if (seat.isEmpty()) {
                 record.becomes(content.learner());
-                for (Map.Entry<String, String> setting : content.settings().entrySet()) {
-                    record.set(setting.getKey(), setting.getValue());
-                }
+                content.settings().entrySet().stream()
+                        .filter(setting -> TAKEN_OVER.contains(setting.getKey()))
+                        .forEach(setting -> record.set(setting.getKey(), setting.getValue()));
             }
             return new Imported(folder, record.addMissing(content.attempts()), seat.isEmpty());
         }

@@ -20,6 +20,9 @@ public final class RecordException extends RuntimeException {
         super(message, cause);
     }
 
+    /**
+     * @param what failed, such as "Your answer could not be stored"
+     */
     static RecordException storing(String what, SQLException e) {
         // A record that was deleted has no learner any more for an answer to belong to.
         boolean gone =
@@ -30,7 +33,7 @@ public final class RecordException extends RuntimeException {
                         ? "this record was deleted in another window. Close this window and open it"
                                 + " again."
                         : how(e);
-        return new RecordException(what + " could not be stored: " + how, e);
+        return new RecordException(what + ": " + how, e);
     }
 
     private static String how(SQLException e) {

@@ -122,10 +122,13 @@ final class Standing {
         log(exercise.skill()).solved(now, syllabus.problemsToProve(exercise.skill()));
         if (now.unaided()) {
             problem(exercise.id()).solved++;
-            exercise.slips().stream()
-                    .map(state.slips::get)
-                    .filter(java.util.Objects::nonNull)
-                    .forEach(SlipLog::avoided);
+            state.slips.forEach(
+                    (slip, log) -> {
+                        if (exercise.slips().contains(slip)
+                                || exercise.id().equals(log.lastProblem)) {
+                            log.avoided();
+                        }
+                    });
         }
     }
 

@@ -94,7 +94,8 @@ public final class MyWorkPage {
     /** The page. */
     public static String html(View view) {
         return "<div class=\"mywork\">"
-                + Html.element("h1", "", Words.of("mywork.title"))
+                + Html.element(
+                        "h1", "id=\"mywork-title\" tabindex=\"-1\"", Words.of("mywork.title"))
                 + view.notice()
                         .map(n -> "<p class=\"told\" role=\"status\">" + Xml.escape(n) + "</p>")
                         .orElse("")

@@ -60,7 +60,8 @@ public final class PracticePage {
     }
 
     private static String head(View view) {
-        return Html.element("h1", "id=\"practice-title\"", Words.of("practice.title"))
+        return Html.element(
+                        "h1", "id=\"practice-title\" tabindex=\"-1\"", Words.of("practice.title"))
                 + "<div class=\"field\"><label for=\"practice-wish\">"
                 + Xml.escape(Words.of("practice.wish"))
                 + "</label><select id=\"practice-wish\" class=\"wide\" data-part=\"practice\""

@@ -21,7 +21,11 @@ public final class TestPage {
     public static String running(List<String> cards, OptionalLong minutesLeft) {
         StringBuilder out =
                 new StringBuilder("<div class=\"test\">")
-                        .append(Html.element("h1", "", Words.of("test.title")))
+                        .append(
+                                Html.element(
+                                        "h1",
+                                        "id=\"test-title\" tabindex=\"-1\"",
+                                        Words.of("test.title")))
                         .append(Html.element("p", "", Words.of("test.how", cards.size())))
                         .append("<p class=\"told\" id=\"test-left\" role=\"timer\">")
                         .append(left(minutesLeft))
@@ -50,7 +54,11 @@ public final class TestPage {
         int asked = results.stream().mapToInt(Result::asked).sum();
         StringBuilder out =
                 new StringBuilder("<div class=\"test over\">")
-                        .append(Html.element("h1", "id=\"test-over\"", Words.of("test.over")))
+                        .append(
+                                Html.element(
+                                        "h1",
+                                        "id=\"test-title\" tabindex=\"-1\"",
+                                        Words.of("test.over")))
                         .append(timeUp ? Html.element("p", "", Words.of("test.time-up")) : "")
                         .append(Html.element("p", "", Words.of("test.result", right, asked)))
                         .append("<table><thead><tr>")

@@ -30,6 +30,7 @@ class LearnersTest {
         try (LearnerRecord record = LearnerRecord.open(folder)) {
             samples(from, to).forEach(record::add);
             record.set(Learners.NICKNAME, nickname);
+            record.set("a-file-to-open", "/etc/passwd");
             return record.learner();
         }
     }
