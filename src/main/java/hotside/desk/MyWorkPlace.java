@@ -178,7 +178,12 @@ final class MyWorkPlace implements Place {
 
     private void retention(String days) {
         if (days.matches("\\d{1,4}") && Integer.parseInt(days) >= LEAST_DAYS) {
-            set(Tutor.RETENTION, days);
+            keeper.ask(
+                    tutor -> {
+                        tutor.record().set(Tutor.RETENTION, days);
+                        return tutor.tidy(clock.instant());
+                    },
+                    gone -> show(gone == 0 ? "" : Words.of("mywork.forgotten", gone)));
         } else {
             fault("retention", Words.of("mywork.retention-fault", days));
         }

@@ -15,6 +15,7 @@ import hotside.page.Maths;
 import hotside.page.PracticePage;
 import hotside.page.ProblemState;
 import hotside.page.Words;
+import hotside.problem.NoVariantException;
 import hotside.problem.ProblemBank;
 import hotside.problem.SkillMap;
 import hotside.problem.Template;
@@ -158,13 +159,17 @@ final class PracticePlace implements Place {
         boolean same = replays(attempt, template.get());
         begin(Words.of(same ? "practice.again" : "practice.again-fresh"));
         way = same ? Attempt.Way.AGAIN : Attempt.Way.FULL;
+        drawn(() -> put(attempt, template.get(), same), template.get());
+        show();
+    }
+
+    private void put(Attempt attempt, Template template, boolean same) {
         if (same) {
             UnitSystem shop = UnitSystem.valueOf(attempt.unitSystem().toUpperCase(Locale.ROOT));
-            cards.put(CARD, Variants.draw(template.get(), Long.parseLong(attempt.seed()), shop));
+            cards.put(CARD, Variants.draw(template, Long.parseLong(attempt.seed()), shop));
         } else {
-            cards.draw(CARD, template.get());
+            cards.draw(CARD, template);
         }
-        show();
     }
 
     /** True if the numbers of an answer can be drawn again. */
@@ -193,10 +198,22 @@ final class PracticePlace implements Place {
         show();
     }
 
+    /** A problem that somebody wrote may have no numbers that fit it; then that is said. */
+    private boolean drawn(Runnable drawing, Template template) {
+        try {
+            drawing.run();
+            return true;
+        } catch (NoVariantException e) {
+            cards.clear(Try.PRACTICE);
+            example = Optional.empty();
+            reason = Words.of("practice.unsound", template.title(), e.getMessage());
+            return false;
+        }
+    }
+
     private void set(Stage stage, Template template) {
-        cards.draw(CARD, template);
         way = Attempt.Way.FULL;
-        if (stage != Stage.FULL) {
+        if (drawn(() -> cards.draw(CARD, template), template) && stage != Stage.FULL) {
             Variant shown = Variants.draw(template, seeds.getAsLong(), system);
             if (stage == Stage.WORKED || ExampleCard.canFade(shown)) {
                 example = Optional.of(shown);

@@ -63,12 +63,7 @@ final class RecordKeeper implements TutorKeeper, RecordCare, AutoCloseable {
         this.learners = new Learners(folder);
         this.screen = screen;
         this.syllabus = syllabus;
-        try {
-            sit(LearnerRecord.open(learners.current()));
-        } catch (RecordException e) {
-            sit(LearnerRecord.unsaved());
-            notices.add(e.getMessage());
-        }
+        sitAt(learners.current()).ifPresent(notices::add);
     }
 
     /**
@@ -86,6 +81,17 @@ final class RecordKeeper implements TutorKeeper, RecordCare, AutoCloseable {
     /** With the problems that come with the program. */
     static RecordKeeper open(Path folder, Executor screen) {
         return open(folder, screen, () -> Syllabus.of(SkillMap.shipped(), ProblemBank.shipped()));
+    }
+
+    /** Opens a record, or one in memory if that fails; then the message says so. */
+    private Optional<String> sitAt(Path folder) {
+        try {
+            sit(LearnerRecord.open(folder));
+            return Optional.empty();
+        } catch (RecordException e) {
+            sit(LearnerRecord.unsaved());
+            return Optional.of(e.getMessage());
+        }
     }
 
     private void sit(LearnerRecord opened) {
@@ -251,7 +257,7 @@ final class RecordKeeper implements TutorKeeper, RecordCare, AutoCloseable {
                         List<Learners.Seat> others = learners.all();
                         Path next = others.isEmpty() ? learners.first() : others.get(0).folder();
                         learners.current(next);
-                        sit(LearnerRecord.open(next));
+                        sitAt(next).ifPresent(this::say);
                     }
                     screen.execute(then);
                 });

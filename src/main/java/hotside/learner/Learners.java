@@ -55,7 +55,9 @@ public final class Learners {
     public record Seat(Path folder, String id, String nickname) {
         /** How a list calls the learner. */
         public String told() {
-            return nickname.isEmpty() ? id : nickname;
+            return !nickname.isEmpty()
+                    ? nickname
+                    : !id.isEmpty() ? id : folder.getFileName().toString();
         }
     }
 

@@ -22,7 +22,7 @@ public final class PracticePage {
      *
      * @param options what can be practised
      * @param chosen the value of the chosen option
-     * @param reason why this problem comes now
+     * @param reason why this problem comes now, or why none does
      * @param example an example card, or nothing
      * @param problem the problem card; empty if nothing fits the choice
      */
@@ -37,7 +37,9 @@ public final class PracticePage {
     public static String html(View view) {
         StringBuilder out = new StringBuilder(head(view));
         if (view.problem().isEmpty()) {
-            return out.append(Html.element("p", "", Words.of("practice.nothing"))).toString();
+            return out.append(Html.element("p", "", view.reason()))
+                    .append(Html.element("p", "", Words.of("practice.nothing")))
+                    .toString();
         }
         out.append("<p id=\"practice-why\"><strong>")
                 .append(Xml.escape(Words.of("practice.why")))
@@ -135,7 +137,7 @@ public final class PracticePage {
         return Words.of("practice.title")
                 + "\n\n"
                 + (view.problem().isEmpty()
-                        ? Words.of("practice.nothing")
+                        ? view.reason() + " " + Words.of("practice.nothing")
                         : Words.of("practice.why") + " " + view.reason() + "\n\n" + problem);
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotside.content.ContentFolder;
 import hotside.learner.Attempt;
 import hotside.learner.Syllabus;
 import hotside.learner.Wish;
@@ -17,6 +18,7 @@ import hotside.problem.SkillMap;
 import hotside.problem.Variant;
 import hotside.unit.UnitSystem;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.DriverManager;
@@ -200,6 +202,61 @@ class PracticePlacesTest {
         practice.edit("practice", "wish", "choice", "STRAND:reading");
         settle();
         assertTrue(problem().variant().template().skill().startsWith("reading."));
+    }
+
+    @Test
+    void aProblemThatHasNoNumbersIsSaidToHaveNone() {
+        String text =
+                """
+                ---
+                id: never
+                title: Never fits
+                skill: gate.valve-force
+                level: 1
+                kind: number
+                givens:
+                  seat: 38 to 50 by 2 mm
+                  p3: 100 kPa
+                  p4: 100 kPa
+                work:
+                  push: {relation: valve-force, seatDiameter: seat, upstream: p3, downstream: p4}
+                ask:
+                  - {of: push.force, say: the push}
+                mistakes:
+                  - {slip: radius-as-diameter, at: push.seatDiameter}
+                ---
+                {{seat}}, {{p3}}, {{p4}}?
+
+                ## Hints
+
+                1. A
+                2. B
+                3. C
+
+                ## Why
+
+                No.
+                """;
+        Path problems = folder.resolve("problems");
+        writeProblem(problems, text);
+        ProblemBank odd = ProblemBank.of(ContentFolder.read(problems));
+        assertEquals(1, odd.all().size(), odd.findings().toString());
+        Syllabus its = Syllabus.of(SkillMap.shipped(), odd);
+        keeper.syllabus(its);
+        practice.content(odd, its);
+        open(practice);
+        assertTrue(page.text.contains("“Never fits” cannot be given numbers"), page.text);
+        act(practice, "test", "");
+        assertEquals(List.of(), practice.test().problems());
+    }
+
+    private static void writeProblem(Path problems, String text) {
+        try {
+            Files.createDirectories(problems.resolve("gate"));
+            Files.writeString(problems.resolve("gate/never.md"), text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Test
