@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param verdicts on them
  * @param tries how many tries counted
  * @param rung the highest hint that was read; 0 for none
+ * @param minutes worked on it, by the learner's clock; long pauses cut
  * @param points what the problem is worth
  * @param right the right answers, SI where they are numbers
  */
@@ -20,6 +21,7 @@ public record MarkedItem(
         List<Optional<Verdict>> verdicts,
         int tries,
         int rung,
+        double minutes,
         int points,
         List<Double> right) {
     public MarkedItem {

@@ -9,6 +9,7 @@ import hotside.problem.Variant;
 import hotside.problem.Variants;
 import hotside.problem.Verdict;
 import hotside.unit.DecimalHabit;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -22,6 +23,8 @@ import java.util.concurrent.ConcurrentHashMap;
  * learners share are kept. Safe for several threads.
  */
 public final class Regrader {
+    private static final int LONGEST_MINUTES = 20;
+
     private final ProblemSet set;
     private final List<Template> templates;
     private final Map<Integer, Variant> shared = new ConcurrentHashMap<>();
@@ -68,10 +71,11 @@ public final class Regrader {
     MarkedHandIn mark(String source, HandIn in) {
         List<MarkedItem> items = new ArrayList<>();
         List<String> remarks = new ArrayList<>(remarks(in));
+        double[] minutes = minutes(in);
         for (int slot = 0; slot < templates.size(); slot++) {
             int at = slot;
             List<Entry> entries = in.entries().stream().filter(e -> e.slot() == at).toList();
-            items.add(item(slot, in.learner(), in.habit(), entries, remarks));
+            items.add(item(slot, in.learner(), in.habit(), entries, minutes[slot], remarks));
         }
         return new MarkedHandIn(
                 source,
@@ -94,9 +98,23 @@ public final class Regrader {
         List<MarkedItem> items = new ArrayList<>();
         for (int slot = 0; slot < templates.size(); slot++) {
             Entry entry = new Entry.Answered(now, slot, answers.getOrDefault(slot, List.of()));
-            items.add(item(slot, learner, habit, List.of(entry), new ArrayList<>()));
+            items.add(item(slot, learner, habit, List.of(entry), 0, new ArrayList<>()));
         }
         return new MarkedHandIn(source, learner, now, now, "", "", items, List.of());
+    }
+
+    /** From one thing done to the next counts for the next; a pause is no work. */
+    private double[] minutes(HandIn in) {
+        double[] minutes = new double[templates.size()];
+        Instant last = in.started();
+        for (Entry entry : in.entries()) {
+            double gap = Duration.between(last, entry.at()).toSeconds() / 60.0;
+            if (entry.slot() < minutes.length) {
+                minutes[entry.slot()] += Math.max(0, Math.min(gap, LONGEST_MINUTES));
+            }
+            last = entry.at();
+        }
+        return minutes;
     }
 
     private List<String> remarks(HandIn in) {
@@ -125,6 +143,7 @@ public final class Regrader {
             String learner,
             DecimalHabit habit,
             List<Entry> entries,
+            double minutes,
             List<String> remarks) {
         Variant variant = variant(learner, slot);
         Tries tries = new Tries(variant, habit);
@@ -151,6 +170,7 @@ public final class Regrader {
                 tries.verdicts,
                 tries.counted,
                 rung,
+                minutes,
                 set.items().get(slot).points(),
                 variant.answers().stream().map(Variant.Answer::value).toList());
     }
