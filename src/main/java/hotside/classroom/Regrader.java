@@ -88,6 +88,12 @@ public final class Regrader {
                 remarks);
     }
 
+    /** Marks what a draft holds for one item so far. */
+    MarkedItem mark(Draft draft, int slot) {
+        List<Entry> entries = draft.entries().stream().filter(e -> e.slot() == slot).toList();
+        return item(slot, draft.learner(), draft.habit(), entries, 0, new ArrayList<>());
+    }
+
     /** Marks answers that were typed in from paper, the same way. */
     public MarkedHandIn mark(
             String source,
