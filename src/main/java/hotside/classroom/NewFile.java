@@ -46,7 +46,8 @@ public final class NewFile {
     private static void aside(Path file, Writing<Path> writing) throws IOException {
         Path folder = file.toAbsolutePath().getParent();
         Files.createDirectories(folder);
-        Path beside = Files.createTempFile(folder, "." + file.getFileName(), ".part");
+        Path beside = folder.resolve("." + file.getFileName() + "." + Ids.fresh() + ".part");
+        Files.createFile(beside);
         try {
             writing.to(beside);
             move(beside, file);

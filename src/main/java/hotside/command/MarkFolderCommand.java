@@ -4,17 +4,20 @@ package hotside.command;
 import hotside.classroom.ClassResult;
 import hotside.classroom.Marking;
 import hotside.classroom.PaperAnswers;
+import hotside.classroom.Papers;
 import hotside.classroom.ProblemSet;
 import hotside.classroom.Regrader;
 import hotside.classroom.Roster;
 import hotside.classroom.SetFile;
 import hotside.classroom.TeachAgain;
 import hotside.classroom.Watch;
+import hotside.page.Maths;
 import hotside.problem.ProblemBank;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -62,6 +65,12 @@ final class MarkFolderCommand implements Callable<Integer> {
     private Path to;
 
     @Option(
+            names = "--reports",
+            paramLabel = "FOLDER",
+            description = "writes a report for each learner there, PDF")
+    private Path reports;
+
+    @Option(
             names = "--drill",
             paramLabel = "FILE",
             description = "writes a set on what to teach again, signed with your key")
@@ -92,6 +101,11 @@ final class MarkFolderCommand implements Callable<Integer> {
         if (to != null) {
             result.tables(to);
             err.println("Tables written to " + to + ".");
+        }
+        if (reports != null) {
+            new Papers(regrader, new Maths())
+                    .reports(reports, result, EnumSet.of(Papers.Form.PDF), Watch.NONE);
+            err.println("Reports written to " + reports + ".");
         }
         if (drill != null) {
             drill(result, file, bank, err);

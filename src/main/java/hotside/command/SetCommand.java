@@ -23,6 +23,7 @@ final class SetCommand implements Runnable {
                 .addSubcommand(new SetRosterCommand())
                 .addSubcommand(new SetComposeCommand())
                 .addSubcommand(new SetLookCommand())
+                .addSubcommand(new SetPapersCommand())
                 .addSubcommand(new SetBeginCommand())
                 .addSubcommand(new SetWorkCommand())
                 .addSubcommand(new SetAnswerCommand())
