@@ -9,6 +9,7 @@ import hotside.classroom.ProblemSet;
 import hotside.classroom.Regrader;
 import hotside.classroom.Roster;
 import hotside.classroom.SetFile;
+import hotside.classroom.Statements;
 import hotside.classroom.TeachAgain;
 import hotside.classroom.Watch;
 import hotside.page.Maths;
@@ -71,6 +72,12 @@ final class MarkFolderCommand implements Callable<Integer> {
     private Path reports;
 
     @Option(
+            names = "--xapi",
+            paramLabel = "FILE",
+            description = "writes what was answered as xAPI statements; learners' ids, no names")
+    private Path xapi;
+
+    @Option(
             names = "--drill",
             paramLabel = "FILE",
             description = "writes a set on what to teach again, signed with your key")
@@ -106,6 +113,10 @@ final class MarkFolderCommand implements Callable<Integer> {
             new Papers(regrader, new Maths())
                     .reports(reports, result, EnumSet.of(Papers.Form.PDF), Watch.NONE);
             err.println("Reports written to " + reports + ".");
+        }
+        if (xapi != null) {
+            Statements.write(xapi, regrader, result.marked());
+            err.println("Statements written to " + xapi + ".");
         }
         if (drill != null) {
             drill(result, file, bank, err);

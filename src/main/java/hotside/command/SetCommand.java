@@ -24,6 +24,7 @@ final class SetCommand implements Runnable {
                 .addSubcommand(new SetComposeCommand())
                 .addSubcommand(new SetLookCommand())
                 .addSubcommand(new SetPapersCommand())
+                .addSubcommand(new SetExportCommand())
                 .addSubcommand(new SetBeginCommand())
                 .addSubcommand(new SetWorkCommand())
                 .addSubcommand(new SetAnswerCommand())

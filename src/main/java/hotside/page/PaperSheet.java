@@ -51,6 +51,11 @@ public final class PaperSheet {
         return body.replaceAll("<math alttext=\"([^\"]*)\"", "<math alt=\"$1\" alttext=\"$1\"");
     }
 
+    /** The scenario alone. */
+    public String prompt(Variant variant) {
+        return text(variant, variant.template().prompt());
+    }
+
     /** The problem with lines to write on. */
     public String toAnswer(int number, int points, Variant variant) {
         Template template = variant.template();
