@@ -35,8 +35,8 @@ public record PublicKeyText(String base64) {
     /** True if the signature is this key's over these bytes; false for keys that are none. */
     boolean signed(byte[] bytes, String signature) {
         try {
-            byte[] encoded = Base64.getDecoder().decode(base64);
-            byte[] seal = Base64.getDecoder().decode(signature);
+            byte[] encoded = decoded(base64);
+            byte[] seal = decoded(signature);
             PublicKey key =
                     KeyFactory.getInstance(ALGORITHM)
                             .generatePublic(new X509EncodedKeySpec(encoded));
@@ -47,5 +47,14 @@ public record PublicKeyText(String base64) {
         } catch (GeneralSecurityException | IllegalArgumentException e) {
             return false;
         }
+    }
+
+    /** Of the several spellings that a decoder lets pass, only the one that it would write. */
+    private static byte[] decoded(String base64) {
+        byte[] bytes = Base64.getDecoder().decode(base64);
+        if (!Base64.getEncoder().encodeToString(bytes).equals(base64)) {
+            throw new IllegalArgumentException("another spelling of the same bytes");
+        }
+        return bytes;
     }
 }

@@ -43,6 +43,10 @@ record SealedLines(List<String> lines, PublicKeyText key, String hash) {
         return all;
     }
 
+    private static String sealLine(String signature, PublicKeyText key) {
+        return JsonLine.write("seal", signature, "key", key.base64());
+    }
+
     /**
      * The bytes of a file, unless it is too large. A link is not followed.
      *
@@ -92,7 +96,9 @@ record SealedLines(List<String> lines, PublicKeyText key, String hash) {
         String signature = last.text("seal", SIGNATURE_TEXT);
         last.noOthers();
         byte[] content = Arrays.copyOf(bytes, seal);
-        if (!key.signed(content, signature)) {
+        // One content has one seal line: no spaces, no other spelling of the same bytes.
+        boolean plain = lines.get(lines.size() - 1).equals(sealLine(signature, key));
+        if (!plain || !key.signed(content, signature)) {
             throw new RefusedException(
                     Reason.ALTERED, "it is not what was sealed; ask for the file as it was made");
         }
