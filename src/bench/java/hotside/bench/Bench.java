@@ -25,6 +25,7 @@ public final class Bench {
         bench.take("page turns and memory", () -> PageTurns.measure(jar));
         bench.take("tables", () -> TableRows.measure(jar));
         bench.take("variants", () -> VariantRate.measure(jar));
+        bench.take("marking", () -> MarkingTime.measure(jar));
         bench.take("single calls", CallTimes::measure);
         bench.print(new PrintStream(System.out, true, StandardCharsets.UTF_8));
     }
