@@ -6,6 +6,7 @@ import hotside.problem.Variant;
 import hotside.problem.Variants;
 import hotside.problem.Verdict;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -114,7 +115,7 @@ public final class AtWork {
     /** What stands in the answer fields of a problem, one text for each ask. */
     public List<String> typed(int slot) {
         int asks = variant(slot).template().asks().size();
-        List<String> typed = new ArrayList<>(draft.answers(slot).orElse(List.of()));
+        List<String> typed = new ArrayList<>(draft.fields(slot).orElse(List.of()));
         typed.addAll(Collections.nCopies(Math.max(0, asks - typed.size()), ""));
         return typed.subList(0, asks);
     }
@@ -128,5 +129,21 @@ public final class AtWork {
             }
         }
         return open;
+    }
+
+    /**
+     * Hands in. What was typed and not yet given as an answer is given now, where a try is left.
+     *
+     * @return the receipt, which the instructor sees too
+     */
+    public String handIn(Path to, SigningKey key, Instant now) throws IOException {
+        for (int slot = 0; slot < set.items().size(); slot++) {
+            Optional<List<String>> fields = draft.fields(slot);
+            boolean waiting = fields.isPresent() && !fields.equals(draft.answers(slot));
+            if (waiting && triesLeft(slot).orElse(1) > 0) {
+                draft.answer(slot, fields.get(), now);
+            }
+        }
+        return draft.handIn(to, key, now);
     }
 }

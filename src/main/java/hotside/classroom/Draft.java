@@ -97,20 +97,19 @@ public final class Draft {
 
     /** Keeps answers to a problem. Text beyond the longest answer is cut. */
     public void answer(int slot, List<String> answers, Instant now) throws IOException {
-        add(
-                new Entry.Answered(
-                        now,
-                        slot,
-                        answers.stream()
-                                .limit(WorkLines.MOST_ANSWERS)
-                                .map(
-                                        a ->
-                                                a.substring(
-                                                        0,
-                                                        Math.min(
-                                                                a.length(),
-                                                                WorkLines.LONGEST_ANSWER)))
-                                .toList()));
+        add(new Entry.Answered(now, slot, fitted(answers)));
+    }
+
+    /** Keeps what stands in the fields of a problem, so that it is there again after a crash. */
+    public void type(int slot, List<String> answers, Instant now) throws IOException {
+        add(new Entry.Typed(now, slot, fitted(answers)));
+    }
+
+    private static List<String> fitted(List<String> answers) {
+        return answers.stream()
+                .limit(WorkLines.MOST_ANSWERS)
+                .map(a -> a.substring(0, Math.min(a.length(), WorkLines.LONGEST_ANSWER)))
+                .toList();
     }
 
     /** Keeps that a hint was read. */
@@ -160,13 +159,32 @@ public final class Draft {
         return Optional.ofNullable(latest);
     }
 
+    /** What stood last in the fields of a problem, answered or not; nothing if they are empty. */
+    public Optional<List<String>> fields(int slot) {
+        List<String> latest = null;
+        for (Entry entry : entries) {
+            if (entry.slot() == slot && entry instanceof Entry.Answered answered) {
+                latest = answered.answers();
+            } else if (entry.slot() == slot && entry instanceof Entry.Typed typed) {
+                latest = typed.answers();
+            }
+        }
+        return Optional.ofNullable(latest);
+    }
+
     /**
-     * Writes the hand-in. The draft stays as it is, so work may go on and be handed in again.
+     * Writes the hand-in, which holds what was answered and which hints were read. The draft stays
+     * as it is, so work may go on and be handed in again.
      *
      * @return the receipt, which the instructor sees too
      */
     public String handIn(Path to, SigningKey key, Instant now) throws IOException {
-        List<String> all = new ArrayList<>(lines);
+        List<String> all = new ArrayList<>(List.of(lines.get(0)));
+        for (Entry entry : entries) {
+            if (!(entry instanceof Entry.Typed)) {
+                all.add(WorkLines.entry(all.get(all.size() - 1), entry));
+            }
+        }
         all.add(WorkLines.finished(all.get(all.size() - 1), now));
         byte[] bytes = SealedLines.seal(all, key);
         NewFile.write(to, bytes);

@@ -29,4 +29,15 @@ public sealed interface Entry {
      * @param rung its number on the ladder, from 1
      */
     record Hinted(Instant at, int slot, int rung) implements Entry {}
+
+    /**
+     * Something typed and not yet given as an answer. Drafts keep it, hand-ins don't hold it.
+     *
+     * @param answers as they stand in the fields
+     */
+    record Typed(Instant at, int slot, List<String> answers) implements Entry {
+        public Typed {
+            answers = List.copyOf(answers);
+        }
+    }
 }

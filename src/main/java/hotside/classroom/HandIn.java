@@ -44,6 +44,10 @@ public record HandIn(
         SealedLines sealed = SealedLines.open(bytes, WorkLines.FORMAT, WorkLines.VERSION);
         WorkLines.Work work = WorkLines.read(sealed.lines());
         WorkLines.Head head = work.head();
+        if (work.entries().stream().anyMatch(Entry.Typed.class::isInstance)) {
+            throw new RefusedException(
+                    Reason.ALTERED, "it holds what was typed and never answered, as a draft does");
+        }
         return new HandIn(
                 head.set(),
                 head.edition(),

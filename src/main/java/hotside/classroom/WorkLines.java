@@ -74,19 +74,19 @@ final class WorkLines {
     }
 
     static String entry(String before, Entry entry) {
-        String chain = chain(before);
-        String at = told(entry.at());
-        return entry instanceof Entry.Answered a
-                ? JsonLine.write("after", chain, "at", at, "slot", a.slot(), "answers", a.answers())
-                : JsonLine.write(
-                        "after",
-                        chain,
-                        "at",
-                        at,
-                        "slot",
-                        entry.slot(),
-                        "hint",
-                        ((Entry.Hinted) entry).rung());
+        String what = "answers";
+        Object value;
+        if (entry instanceof Entry.Answered answered) {
+            value = answered.answers();
+        } else if (entry instanceof Entry.Typed typed) {
+            what = "typed";
+            value = typed.answers();
+        } else {
+            what = "hint";
+            value = ((Entry.Hinted) entry).rung();
+        }
+        return JsonLine.write(
+                "after", chain(before), "at", told(entry.at()), "slot", entry.slot(), what, value);
     }
 
     static String finished(String before, Instant at) {
@@ -131,8 +131,11 @@ final class WorkLines {
 
     private static Entry entry(JsonLine line, Instant at) {
         int slot = (int) line.whole("slot", 0, ProblemSet.MOST_ITEMS - 1L);
-        return line.has("hint")
-                ? new Entry.Hinted(at, slot, (int) line.whole("hint", 1, MOST_RUNGS))
+        if (line.has("hint")) {
+            return new Entry.Hinted(at, slot, (int) line.whole("hint", 1, MOST_RUNGS));
+        }
+        return line.has("typed")
+                ? new Entry.Typed(at, slot, line.texts("typed", MOST_ANSWERS, LONGEST_ANSWER))
                 : new Entry.Answered(at, slot, line.texts("answers", MOST_ANSWERS, LONGEST_ANSWER));
     }
 

@@ -69,7 +69,7 @@ final class SetHandInCommand implements Callable<Integer> {
                 to == null
                         ? work.path().resolveSibling(file.set().id() + "-" + learner + ".handin")
                         : to;
-        String receipt = at.draft().handIn(target, ClassFiles.key(key, "learner"), Instant.now());
+        String receipt = at.handIn(target, ClassFiles.key(key, "learner"), Instant.now());
         out.println("Written to " + target + ". Receipt: " + receipt);
         out.println(
                 "Give the file to your instructor and keep the receipt. The file shows if anybody changes it on the way; it holds your id, your answers and when you gave them, and nothing else about you.");

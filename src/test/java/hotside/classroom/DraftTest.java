@@ -82,4 +82,24 @@ class DraftTest {
                 List.of("9".repeat(WorkLines.LONGEST_ANSWER)),
                 ((Entry.Answered) in.entries().get(0)).answers());
     }
+
+    @Test
+    void whatIsTypedIsKeptAndIsAnAnswerOnceHandedIn() throws IOException {
+        Draft draft = begun();
+        draft.answer(0, List.of("12 N"), Classes.START);
+        draft.type(0, List.of("13 N"), Classes.START);
+        draft.type(1, List.of("0,1 kg/s", ""), Classes.START);
+        Draft again = Draft.resume(folder.resolve("work"), file);
+        assertEquals(Optional.of(List.of("13 N")), again.fields(0));
+        assertEquals(Optional.of(List.of("12 N")), again.answers(0));
+        new AtWork(again, new Regrader(file.set(), Classes.BANK))
+                .handIn(folder.resolve("in"), SigningKey.fresh(), Classes.END);
+        HandIn in = HandIn.read(Files.readAllBytes(folder.resolve("in")));
+        assertEquals(
+                List.of(
+                        new Entry.Answered(Classes.START, 0, List.of("12 N")),
+                        new Entry.Answered(Classes.END, 0, List.of("13 N")),
+                        new Entry.Answered(Classes.END, 1, List.of("0,1 kg/s", ""))),
+                in.entries());
+    }
 }

@@ -61,7 +61,8 @@ class ClassCommandsTest {
                 new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)),
                 new PrintWriter(out),
                 new PrintWriter(err),
-                folder -> CommandLineDoor.FINE);
+                folder -> CommandLineDoor.FINE,
+                () -> {});
     }
 
     private int run(String... args) {
