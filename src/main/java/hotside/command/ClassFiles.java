@@ -4,7 +4,9 @@ package hotside.command;
 import hotside.classroom.KnownKeys;
 import hotside.classroom.Roster;
 import hotside.classroom.SigningKey;
+import hotside.learner.OwnContent;
 import hotside.learner.RecordFolder;
+import hotside.problem.ProblemBank;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -19,6 +21,11 @@ import java.util.Optional;
 /** Where the class's files lie, and how their options are read. */
 final class ClassFiles {
     private ClassFiles() {}
+
+    /** The problems that sets are made of: the shipped ones and the teacher's own. */
+    static ProblemBank bank() {
+        return OwnContent.bank(OwnContent.folder());
+    }
 
     static Path keys() {
         return RecordFolder.usual().resolve("keys");

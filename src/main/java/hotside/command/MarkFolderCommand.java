@@ -96,7 +96,7 @@ final class MarkFolderCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         SetFile file = SetFile.read(set);
-        ProblemBank bank = ProblemBank.shipped();
+        ProblemBank bank = ClassFiles.bank();
         Regrader regrader = new Regrader(file.set(), bank);
         Optional<Roster> roster = ClassFiles.roster(rosterFile, err);
         ClassResult result = new ClassResult(regrader, roster, marked(file, regrader, roster, err));

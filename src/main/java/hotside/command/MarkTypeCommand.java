@@ -6,7 +6,6 @@ import hotside.classroom.Regrader;
 import hotside.classroom.Roster;
 import hotside.classroom.SetFile;
 import hotside.problem.Marker;
-import hotside.problem.ProblemBank;
 import hotside.problem.Template;
 import hotside.problem.Verdict;
 import hotside.unit.DecimalHabit;
@@ -66,7 +65,7 @@ final class MarkTypeCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         out = spec.commandLine().getOut();
         SetFile file = SetFile.read(set);
-        regrader = new Regrader(file.set(), ProblemBank.shipped());
+        regrader = new Regrader(file.set(), ClassFiles.bank());
         Roster roster = ClassFiles.roster(rosterFile, spec.commandLine().getErr()).orElseThrow();
         while (true) {
             out.print("Code: ");

@@ -5,7 +5,6 @@ import hotside.classroom.Draft;
 import hotside.classroom.KnownKeys;
 import hotside.classroom.SetCheck;
 import hotside.classroom.SetFile;
-import hotside.problem.ProblemBank;
 import hotside.unit.DecimalHabit;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -45,7 +44,7 @@ final class SetBeginCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         SetFile file = work.file();
-        SetCheck.templates(file.set(), ProblemBank.shipped());
+        SetCheck.templates(file.set(), ClassFiles.bank());
         try {
             Draft.begin(work.path(), file, learner, habit, Instant.now());
         } catch (FileAlreadyExistsException e) {

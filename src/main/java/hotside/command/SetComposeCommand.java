@@ -118,7 +118,7 @@ final class SetComposeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
-        ProblemBank bank = ProblemBank.shipped();
+        ProblemBank bank = ClassFiles.bank();
         ProblemSet set;
         try {
             set = set(items(bank));

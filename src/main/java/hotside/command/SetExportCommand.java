@@ -5,7 +5,6 @@ import hotside.classroom.QtiPackage;
 import hotside.classroom.Regrader;
 import hotside.classroom.SetFile;
 import hotside.page.Maths;
-import hotside.problem.ProblemBank;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -40,7 +39,7 @@ final class SetExportCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
-        Regrader regrader = new Regrader(SetFile.read(set).set(), ProblemBank.shipped());
+        Regrader regrader = new Regrader(SetFile.read(set).set(), ClassFiles.bank());
         QtiPackage made;
         try {
             made = new QtiPackage(regrader, variants, new Maths());

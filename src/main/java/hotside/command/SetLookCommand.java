@@ -47,7 +47,7 @@ final class SetLookCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         SetFile set = SetFile.read(file);
-        ProblemBank bank = ProblemBank.shipped();
+        ProblemBank bank = ClassFiles.bank();
         tell(set, bank, out);
         if (learner != null) {
             Regrader regrader = new Regrader(set.set(), bank);

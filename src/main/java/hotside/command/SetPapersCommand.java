@@ -7,7 +7,6 @@ import hotside.classroom.Regrader;
 import hotside.classroom.Roster;
 import hotside.classroom.SetFile;
 import hotside.page.Maths;
-import hotside.problem.ProblemBank;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -51,7 +50,7 @@ final class SetPapersCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         SetFile file = SetFile.read(set);
         Roster roster = ClassFiles.roster(rosterFile, err).orElseThrow();
-        Regrader regrader = new Regrader(file.set(), ProblemBank.shipped());
+        Regrader regrader = new Regrader(file.set(), ClassFiles.bank());
         new Papers(regrader, new Maths())
                 .write(
                         to,

@@ -5,7 +5,6 @@ import hotside.classroom.AtWork;
 import hotside.classroom.Draft;
 import hotside.classroom.Regrader;
 import hotside.classroom.SetFile;
-import hotside.problem.ProblemBank;
 import hotside.problem.Variant;
 import hotside.problem.Verdict;
 import java.io.IOException;
@@ -42,8 +41,7 @@ final class WorkFile {
             throw new UsageException(
                     "No work was begun in " + path() + ". Begin it with \"set begin\".");
         }
-        return new AtWork(
-                Draft.resume(path(), file), new Regrader(file.set(), ProblemBank.shipped()));
+        return new AtWork(Draft.resume(path(), file), new Regrader(file.set(), ClassFiles.bank()));
     }
 
     /** The index of a problem told by its number. */

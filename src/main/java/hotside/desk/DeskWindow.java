@@ -121,10 +121,22 @@ final class DeskWindow {
                             logs.openTrial(trial);
                         });
         cellPage.of = cell;
+        ToPage classPage = new ToPage();
+        ClassPlace theClass =
+                new ClassPlace(
+                        classPage,
+                        worker,
+                        chooser,
+                        () -> this.library.bank(),
+                        library.maths(),
+                        storage.toAbsolutePath().getParent(),
+                        Clock.systemDefaultZone());
+        classPage.of = theClass;
         addPlace(course);
         addPlace(relations);
         addPlace(cell);
         addPlace(logs);
+        addPlace(theClass);
         current = course;
         keeper.solved()
                 .forEach(
