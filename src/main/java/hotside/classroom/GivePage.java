@@ -201,11 +201,11 @@ public final class GivePage {
                     .append(Html.element("td", "", String.valueOf(t.level())))
                     .append("<td>")
                     .append(form.text("points-" + t.id(), Words.of("class.points"), "1", "choose"))
-                    .append("</td><td>")
+                    .append("</td><td><div class=\"buttons\">")
                     .append(form.button("preview", n, Words.of("class.preview"), false))
                     .append(form.button("up", n, Words.of("class.up"), false))
                     .append(form.button("take-out", n, Words.of("class.take-out"), false))
-                    .append("</td></tr>");
+                    .append("</div></td></tr>");
         }
         Estimate estimate = Estimate.of(state.chosen);
         int points = state.chosen.stream().mapToInt(t -> points(state.typed, t.id())).sum();

@@ -147,8 +147,7 @@ final class ClassGiving {
             }
             case "preview" -> preview(chosen.get(Integer.parseInt(argument)));
             case "save-set" -> saveSet();
-            case "open-set" ->
-                    first(Words.of("class.open-set")).ifPresent(f -> opened(SetFile.read(f)));
+            case "open-set" -> first(Words.of("class.open-set")).ifPresent(this::openSet);
             case "papers" -> papers();
             case "mark" -> mark();
             case "save-tables" -> saveTables();
@@ -295,6 +294,10 @@ final class ClassGiving {
         }
     }
 
+    void openSet(Path file) {
+        opened(SetFile.read(file));
+    }
+
     private void opened(SetFile file) {
         new Regrader(file.set(), bank.get());
         set = Optional.of(file);
@@ -371,10 +374,11 @@ final class ClassGiving {
             told(Words.of("class.mark-need"));
             return;
         }
-        Optional<Path> folder = chooser.folder(Words.of("class.mark"));
-        if (folder.isEmpty()) {
-            return;
-        }
+        chooser.folder(Words.of("class.mark")).ifPresent(this::mark);
+    }
+
+    /** Marks a folder of work on the open set. */
+    void mark(Path folder) {
         Regrader regrader = new Regrader(set.get().set(), bank.get());
         Marking marking =
                 new Marking(set.get(), regrader, roster, "true".equals(typed.get("accept-late")));
@@ -383,9 +387,7 @@ final class ClassGiving {
                 () -> {
                     try {
                         return new ClassResult(
-                                regrader,
-                                all,
-                                marking.mark(Marking.files(folder.get()), this::progress));
+                                regrader, all, marking.mark(Marking.files(folder), this::progress));
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
                     }

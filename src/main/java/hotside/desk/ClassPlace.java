@@ -35,6 +35,21 @@ final class ClassPlace implements Place {
         return "class";
     }
 
+    /** Shows the side of those who give work, with this set open and a folder of work marked. */
+    void give(Path set, Path folder) {
+        gives = true;
+        open();
+        giving.openSet(set);
+        giving.mark(folder);
+    }
+
+    /** Shows the side of those who were given work, with a learner's work open. */
+    void work(Path set, String learner) {
+        gives = false;
+        open();
+        work.openSet(set, learner);
+    }
+
     @Override
     public void open() {
         if (gives) {

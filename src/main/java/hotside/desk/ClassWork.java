@@ -170,7 +170,13 @@ final class ClassWork {
         }
         chooser.files(Words.of("class.open-work")).stream()
                 .findFirst()
-                .ifPresent(chosen -> run(() -> opened(chosen, learner), this::shown));
+                .ifPresent(chosen -> openSet(chosen, learner));
+    }
+
+    /** Begins or goes on with a learner's work on a set. */
+    void openSet(Path chosen, String learner) {
+        typed.put("learner", learner);
+        run(() -> opened(chosen, learner), this::shown);
     }
 
     /** A set opened by the worker, before the screen knows it. */
