@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.command;
 
+import hotside.classroom.RefusedException;
 import hotside.problem.NoVariantException;
 import hotside.relation.RelationException;
 import java.io.IOException;
@@ -73,6 +74,8 @@ public final class CommandLineDoor implements Runnable {
         line.addSubcommand(new PullCommand());
         line.addSubcommand(new CompareCommand());
         line.addSubcommand(new TrialCommand());
+        line.addSubcommand(SetCommand.line(in));
+        line.addSubcommand(MarkCommand.line(in));
         line.addSubcommand(new TourCommand(tour));
         line.addSubcommand(new DeskCommand(desk));
         line.setOut(out);
@@ -94,6 +97,10 @@ public final class CommandLineDoor implements Runnable {
         if (e instanceof UsageException || e instanceof RelationException) {
             err.println(e.getMessage());
             return USAGE;
+        }
+        if (e instanceof RefusedException) {
+            err.println("That is refused: " + e.getMessage());
+            return FINDINGS;
         }
         if (e instanceof IOException || e instanceof UncheckedIOException) {
             err.println("That cannot be read: " + e.getMessage());

@@ -5,7 +5,7 @@ package hotside.content;
  * Text from strangers made fit for a terminal or a window: one code point stays one code point, so
  * that columns keep their place.
  */
-final class Visible {
+public final class Visible {
     private static final int CONTROL_PICTURES = 0x2400;
     private static final int PICTURE_OF_DELETE = 0x2421;
     private static final int TAB_ARROW = '→';
@@ -14,14 +14,14 @@ final class Visible {
     private Visible() {}
 
     /** The text with every control, direction mark and broken character made visible. */
-    static String of(String text) {
+    public static String of(String text) {
         StringBuilder out = new StringBuilder(text.length());
         text.codePoints().map(Visible::of).forEach(out::appendCodePoint);
         return out.toString();
     }
 
     /** The text made visible and cut to so many code points, the last of them an ellipsis. */
-    static String cut(String text, int most) {
+    public static String cut(String text, int most) {
         if (text.codePointCount(0, text.length()) <= most) {
             return of(text);
         }

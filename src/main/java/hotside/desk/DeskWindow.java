@@ -133,12 +133,24 @@ final class DeskWindow {
         Syllabus syllabus = Syllabus.of(SkillMap.shipped(), library.bank());
         this.practice = practice(syllabus);
         this.myWork = myWork(chooser);
+        ToPage classPage = new ToPage();
+        ClassPlace theClass =
+                new ClassPlace(
+                        classPage,
+                        worker,
+                        chooser,
+                        () -> this.library.bank(),
+                        library.maths(),
+                        storage.toAbsolutePath().getParent(),
+                        Clock.systemDefaultZone());
+        classPage.of = theClass;
         addPlace(course);
         addPlace(practice);
         addPlace(myWork);
-        addPlace(relations);
         addPlace(cell);
         addPlace(logs);
+        addPlace(relations);
+        addPlace(theClass);
         current = course;
         readSolved();
         root.getStyleClass().add("desk");

@@ -99,6 +99,7 @@ public final class Tour {
         practice();
         testCell();
         runLogs();
+        theClass(library, data);
         everyLesson(library);
         Screen.run(stage::close);
         keeper.close();
@@ -230,6 +231,23 @@ public final class Tour {
         Screen.run(() -> window.page().reveal("cell-judged"));
         picture("cell-judged");
         note("Compared two pipes in the test cell: " + text("cell-judged"));
+    }
+
+    /** A set worked and handed in by a class, and what came of it. */
+    private void theClass(Library library, Path data) throws IOException {
+        openPlace("class");
+        fill("class", Map.of("title", "Gates, week 3", "skill", "gate", "count", "6"));
+        Screen.run(() -> window.page().click("class-choose"));
+        everyScreen("class-compose");
+        SampleClass sample = SampleClass.handedIn(data.resolve("class"), library.bank());
+        ClassPlace place = (ClassPlace) Screen.on(() -> window.place("class").orElseThrow());
+        Screen.run(() -> place.work(sample.set(), "L99"));
+        Screen.until(() -> window.page().text("set-0").isPresent());
+        everyScreen("class-work");
+        Screen.run(() -> place.give(sample.set(), sample.folder()));
+        Screen.until(() -> window.page().text("class-result").orElse("").length() > 100);
+        everyScreen("class-result");
+        note("Marked a class: " + text("class-result").lines().findFirst().orElse(""));
     }
 
     /** The sample logs, compared. */

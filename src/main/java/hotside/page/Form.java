@@ -4,7 +4,7 @@ package hotside.page;
 import java.util.Map;
 
 /** Fields of a page that is one form; what is typed reaches Java as edits of its part. */
-final class Form {
+public final class Form {
     private final String part;
     private final Map<String, String> typed;
 
@@ -12,13 +12,13 @@ final class Form {
      * @param part of all its fields
      * @param typed what they hold, by name
      */
-    Form(String part, Map<String, String> typed) {
+    public Form(String part, Map<String, String> typed) {
         this.part = part;
         this.typed = typed;
     }
 
     /** A field for text; Enter in it does {@code enter}. */
-    String text(String name, String label, String placeholder, String enter) {
+    public String text(String name, String label, String placeholder, String enter) {
         return open(name, label)
                 + "<input type=\"text\" autocomplete=\"off\""
                 + common(name)
@@ -33,7 +33,7 @@ final class Form {
      *
      * @param options what is shown, by what is typed, in order
      */
-    String select(String name, String label, Map<String, String> options) {
+    public String select(String name, String label, Map<String, String> options) {
         StringBuilder out =
                 new StringBuilder(open(name, label))
                         .append("<select")
@@ -51,7 +51,7 @@ final class Form {
     }
 
     /** Something to tick; holds {@code true} or {@code false}. */
-    String tick(String name, String label) {
+    public String tick(String name, String label) {
         return "<label class=\"tick\"><input type=\"checkbox\""
                 + common(name)
                 + ("true".equals(typed.get(name)) ? " checked" : "")
@@ -61,12 +61,12 @@ final class Form {
     }
 
     /** A button. */
-    String button(String action, String label, boolean primary) {
+    public String button(String action, String label, boolean primary) {
         return button(action, "", label, primary);
     }
 
     /** A button with something to tell. */
-    String button(String action, String argument, String label, boolean primary) {
+    public String button(String action, String argument, String label, boolean primary) {
         return "<button type=\"button\""
                 + (primary ? " class=\"primary\"" : "")
                 + Html.attribute("id", id(action + (argument.isEmpty() ? "" : "-" + argument)))

@@ -11,7 +11,7 @@ public final class Html {
     }
 
     /** An element with escaped text. */
-    static String element(String tag, String attributes, String text) {
+    public static String element(String tag, String attributes, String text) {
         return "<"
                 + tag
                 + (attributes.isEmpty() ? "" : " " + attributes)
@@ -23,7 +23,7 @@ public final class Html {
     }
 
     /** One escaped attribute, with a leading space. */
-    static String attribute(String name, String value) {
+    public static String attribute(String name, String value) {
         return " " + name + "=\"" + Xml.escape(value) + "\"";
     }
 }

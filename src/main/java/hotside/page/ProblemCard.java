@@ -32,11 +32,34 @@ public final class ProblemCard {
                 + "</section>";
     }
 
+    /**
+     * The card of a problem that was set: no worked answer, no other numbers.
+     *
+     * @param kicker what stands over its title
+     * @param hints true if it has a button for hints
+     */
+    public String assigned(ProblemState state, String kicker, boolean hints) {
+        return "<section class=\"card problem\""
+                + Html.attribute("id", state.id())
+                + Html.attribute("aria-label", state.variant().template().title())
+                + ">"
+                + inside(state, kicker, hints ? List.of("check", "hint") : List.of("check"))
+                + "</section>";
+    }
+
     /** The card without its frame, for fresh numbers in the same place. */
     public String inside(ProblemState state) {
+        String kicker =
+                Words.of(
+                        "problem.kicker",
+                        state.variant().template().level(),
+                        state.variant().seed());
+        return inside(state, kicker, List.of("check", "hint", "solution", "another"));
+    }
+
+    private String inside(ProblemState state, String kind, List<String> actions) {
         Template template = state.variant().template();
         StringBuilder out = new StringBuilder();
-        String kind = Words.of("problem.kicker", template.level(), state.variant().seed());
         out.append(Html.element("p", "class=\"card-head\"", kind))
                 .append(Html.element("h3", "", template.title()));
         out.append("<div class=\"prompt\">")
@@ -47,17 +70,9 @@ public final class ProblemCard {
             out.append(template.kind().isLettered() ? "" : answerRow(state, i))
                     .append(verdictRow(state, i));
         }
-        out.append("<div class=\"buttons\">")
-                .append(button(state, "check", Words.of("problem.check"), true))
-                .append(button(state, "hint", Words.of("problem.hint"), false))
-                .append(
-                        button(
-                                state,
-                                "solution",
-                                Words.of(state.working() ? "working.hide" : "problem.solution"),
-                                false))
-                .append(button(state, "another", Words.of("problem.another"), false))
-                .append("</div>");
+        out.append("<div class=\"buttons\">");
+        actions.forEach(action -> out.append(button(state, action)));
+        out.append("</div>");
         out.append(region(state, "hints", "hints", hints(state)));
         out.append(region(state, "solution-text", "work", solution(state)));
         return out.toString();
@@ -204,6 +219,12 @@ public final class ProblemCard {
                 + ">"
                 + inside
                 + "</div>";
+    }
+
+    private static String button(ProblemState state, String action) {
+        boolean hide = action.equals("solution") && state.working();
+        String label = Words.of(hide ? "working.hide" : "problem." + action);
+        return button(state, action, label, action.equals("check"));
     }
 
     private static String button(ProblemState state, String action, String label, boolean main) {

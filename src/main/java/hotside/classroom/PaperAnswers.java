@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.classroom;
+
+import hotside.content.Excerpt;
+import hotside.content.Finding;
+import hotside.problem.Template;
+import hotside.unit.DecimalHabit;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * Answers typed in from paper: a CSV file with a line for each answer, of which the last to a
+ * question counts. It grows line by line, so that nothing typed is lost.
+ */
+public final class PaperAnswers {
+    private static final List<String> HEAD =
+            List.of("learner_id", "problem_number", "question_number", "answer");
+    private static final int LARGEST = 20_000_000;
+
+    private final Map<String, Map<Integer, List<String>>> byLearner = new TreeMap<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    private PaperAnswers() {}
+
+    /**
+     * Whose paper bears a code.
+     *
+     * @param typed the code or the learner's id, in any case and with or without hyphen
+     */
+    public static Optional<Roster.Learner> whose(ProblemSet set, Roster roster, String typed) {
+        String code = Hashes.readable(typed);
+        return roster.all().stream()
+                .filter(
+                        l ->
+                                l.id().equals(typed.strip())
+                                        || set.paperCode(l.id()).replace("-", "").equals(code))
+                .findFirst();
+    }
+
+    /** Adds one answer to a file, with a head if the file is new. */
+    public static void add(Path file, String learner, int slot, int ask, String answer)
+            throws IOException {
+        StringBuilder text = new StringBuilder();
+        CsvText csv = new CsvText(text);
+        if (!Files.exists(file)) {
+            csv.row(HEAD);
+        }
+        csv.row(List.of(learner, slot + 1, ask + 1, answer));
+        Files.writeString(
+                file,
+                text,
+                StandardCharsets.UTF_8,
+                StandardOpenOption.CREATE,
+                StandardOpenOption.APPEND);
+    }
+
+    /** Reads such a file. Lines that do not fit the set or the roster become findings. */
+    public static PaperAnswers read(Path file, Regrader regrader, Optional<Roster> roster)
+            throws IOException {
+        if (Files.size(file) > LARGEST) {
+            throw new IOException(file + " is larger than any file of answers.");
+        }
+        PaperAnswers answers = new PaperAnswers();
+        CSVFormat format = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).get();
+        String text = Files.readString(file, StandardCharsets.UTF_8);
+        try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
+            for (CSVRecord row : parser) {
+                if (row.getRecordNumber() > 1) {
+                    answers.add(file, parser.getCurrentLineNumber(), row, regrader, roster);
+                } else if (!row.toList().equals(HEAD)) {
+                    answers.wrong(file, 1, "the first line is another", String.join(",", HEAD));
+                    break;
+                }
+            }
+        } catch (UncheckedIOException e) {
+            answers.wrong(file, 1, "it is no CSV: " + e.getMessage(), String.join(",", HEAD));
+        }
+        return answers;
+    }
+
+    private void add(
+            Path file, long line, CSVRecord row, Regrader regrader, Optional<Roster> roster) {
+        if (row.size() != HEAD.size()) {
+            wrong(file, line, row.size() + " cells", String.join(",", HEAD));
+            return;
+        }
+        String learner = row.get(0).strip();
+        int slot = number(row.get(1)) - 1;
+        int ask = number(row.get(2)) - 1;
+        int slots = regrader.set().items().size();
+        if (!Ids.isId(learner) || roster.isPresent() && roster.get().find(learner).isEmpty()) {
+            wrong(file, line, "\"" + learner + "\" is not in the roster", "a learner's id");
+        } else if (slot < 0 || slot >= slots) {
+            wrong(file, line, "there is no problem " + row.get(1), "1 to " + slots);
+        } else {
+            Template template = regrader.template(slot);
+            int asks = template.asks().size();
+            if (ask < 0 || ask >= asks) {
+                wrong(
+                        file,
+                        line,
+                        "problem " + row.get(1) + " has no such question",
+                        "1 to " + asks);
+            } else {
+                put(learner, slot, ask, asks, CsvText.unguarded(row.get(3)));
+            }
+        }
+    }
+
+    private void put(String learner, int slot, int ask, int asks, String answer) {
+        byLearner
+                .computeIfAbsent(learner, l -> new LinkedHashMap<>())
+                .computeIfAbsent(slot, s -> new ArrayList<>(Collections.nCopies(asks, "")))
+                .set(ask, answer.substring(0, Math.min(answer.length(), WorkLines.LONGEST_ANSWER)));
+    }
+
+    private static int number(String text) {
+        return text.strip().matches("\\d{1,3}") ? Integer.parseInt(text.strip()) : 0;
+    }
+
+    private void wrong(Path file, long line, String what, String expected) {
+        findings.add(new Finding(file.toString(), (int) line, 1, what, Excerpt.NONE, expected, ""));
+    }
+
+    public List<Finding> findings() {
+        return List.copyOf(findings);
+    }
+
+    /** Marks them, and joins them with what was handed in as files, which goes before paper. */
+    public Marking.Result join(Marking.Result files, Regrader regrader, Instant now) {
+        List<MarkedHandIn> marked = new ArrayList<>(files.marked());
+        List<Marking.SetAside> aside = new ArrayList<>(files.aside());
+        byLearner.forEach(
+                (learner, answers) -> {
+                    if (files.marked().stream().anyMatch(m -> m.learner().equals(learner))) {
+                        aside.add(
+                                new Marking.SetAside(
+                                        "paper",
+                                        learner,
+                                        Reason.DUPLICATE,
+                                        "a file of the same learner was marked"));
+                    } else {
+                        marked.add(
+                                regrader.mark("paper", learner, answers, DecimalHabit.POINT, now));
+                    }
+                });
+        marked.sort(java.util.Comparator.comparing(MarkedHandIn::learner));
+        return new Marking.Result(marked, aside);
+    }
+}

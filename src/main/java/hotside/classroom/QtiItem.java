@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.classroom;
+
+import hotside.page.Html;
+import hotside.page.PaperSheet;
+import hotside.problem.Answers;
+import hotside.problem.Ask;
+import hotside.problem.Marker;
+import hotside.problem.Variant;
+import hotside.problem.Verdict;
+import hotside.unit.DecimalHabit;
+import hotside.unit.Quantity;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One variant, its numbers frozen, as a QTI 3.0 assessment item: a text entry for each ask, the
+ * unit printed beside it. Each entry is marked by itself; that an answer follows rightly from a
+ * wrong earlier one, a QTI player cannot work out.
+ */
+final class QtiItem {
+    static final String NAMESPACE = "http://www.imsglobal.org/xsd/imsqtiasi_v3p0";
+
+    private final String id;
+    private final Variant variant;
+    private final PaperSheet sheet;
+    private final Map<String, String> feedback = new LinkedHashMap<>();
+
+    /**
+     * @param id of the item, an XML name
+     */
+    QtiItem(String id, Variant variant, PaperSheet sheet) {
+        this.id = id;
+        this.variant = variant;
+        this.sheet = sheet;
+    }
+
+    String xml() {
+        String processing = processing();
+        StringBuilder out = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+        out.append("<qti-assessment-item xmlns=\"")
+                .append(NAMESPACE)
+                .append("\" identifier=\"")
+                .append(id)
+                .append("\" title=\"")
+                .append(Html.escape(variant.template().title()))
+                .append("\" label=\"seed ")
+                .append(Long.toUnsignedString(variant.seed()))
+                .append("\" xml:lang=\"en\" adaptive=\"false\" time-dependent=\"false\">\n");
+        for (int i = 0; i < asks(); i++) {
+            out.append(
+                    "<qti-response-declaration identifier=\""
+                            + response(i)
+                            + "\" cardinality=\"single\" base-type=\"float\"><qti-correct-response><qti-value>"
+                            + shown(i, variant.answers().get(i).value())
+                            + "</qti-value></qti-correct-response></qti-response-declaration>\n");
+        }
+        out.append(outcome("SCORE", "float", "single", "0"))
+                .append(outcome("MAXSCORE", "float", "single", String.valueOf(asks())))
+                .append(outcome("FEEDBACK", "identifier", "multiple", ""));
+        out.append(body()).append(processing);
+        feedback.forEach(
+                (name, text) ->
+                        out.append(
+                                "<qti-modal-feedback outcome-identifier=\"FEEDBACK\" identifier=\""
+                                        + name
+                                        + "\" show-hide=\"show\"><qti-content-body><p>"
+                                        + Html.escape(text)
+                                        + "</p></qti-content-body></qti-modal-feedback>\n"));
+        return out.append("</qti-assessment-item>\n").toString();
+    }
+
+    private static String outcome(String name, String type, String cardinality, String value) {
+        String start =
+                "<qti-outcome-declaration identifier=\""
+                        + name
+                        + "\" cardinality=\""
+                        + cardinality
+                        + "\" base-type=\""
+                        + type
+                        + "\"";
+        return value.isEmpty()
+                ? start + "/>\n"
+                : start
+                        + "><qti-default-value><qti-value>"
+                        + value
+                        + "</qti-value></qti-default-value></qti-outcome-declaration>\n";
+    }
+
+    private String body() {
+        StringBuilder out = new StringBuilder("<qti-item-body><div>");
+        out.append(sheet.prompt(variant)).append("</div>\n");
+        for (int i = 0; i < asks(); i++) {
+            Ask ask = ask(i);
+            String label = ask.scale(variant.system()).label();
+            out.append("<p>")
+                    .append(Html.escape(ask.phrase()))
+                    .append(": <qti-text-entry-interaction response-identifier=\"")
+                    .append(response(i))
+                    .append("\" expected-length=\"12\"/> ")
+                    .append(Html.escape(label))
+                    .append("</p>\n");
+        }
+        return out.append("</qti-item-body>\n").toString();
+    }
+
+    private String processing() {
+        StringBuilder out = new StringBuilder("<qti-response-processing>\n");
+        for (int i = 0; i < asks(); i++) {
+            out.append("<qti-response-condition>\n<qti-response-if><qti-is-null>")
+                    .append(variable(i))
+                    .append("</qti-is-null>")
+                    .append(feedback("blank-" + (i + 1), "No number was given."))
+                    .append("</qti-response-if>\n<qti-response-else-if>")
+                    .append(
+                            equal(
+                                    i,
+                                    variant.answers().get(i).band(),
+                                    "<qti-correct identifier=\"" + response(i) + "\"/>"))
+                    .append(
+                            "<qti-set-outcome-value identifier=\"SCORE\"><qti-sum><qti-variable identifier=\"SCORE\"/><qti-base-value base-type=\"float\">1</qti-base-value></qti-sum></qti-set-outcome-value>")
+                    .append(
+                            feedback(
+                                    "right-" + (i + 1),
+                                    "Right. To four figures it is "
+                                            + Answers.told(variant, i)
+                                            + "."))
+                    .append("</qti-response-else-if>\n");
+            slips(i, out);
+            out.append("<qti-response-else>")
+                    .append(
+                            feedback(
+                                    "wrong-" + (i + 1),
+                                    "Not yet, and no slip that is known here gives this number. Go through it step by step."))
+                    .append("</qti-response-else>\n</qti-response-condition>\n");
+        }
+        return out.append("</qti-response-processing>\n").toString();
+    }
+
+    private void slips(int ask, StringBuilder out) {
+        int number = 0;
+        for (Variant.Slipped slip : variant.slips()) {
+            String told = ask == slip.ask() ? told(slip) : "";
+            if (!told.isEmpty()) {
+                number++;
+                out.append("<qti-response-else-if>")
+                        .append(
+                                equal(
+                                        ask,
+                                        ask(ask).tolerance().band(slip.value()),
+                                        "<qti-base-value base-type=\"float\">"
+                                                + shown(ask, slip.value())
+                                                + "</qti-base-value>"))
+                        .append(feedback("slip-" + (ask + 1) + "-" + number, told))
+                        .append("</qti-response-else-if>\n");
+            }
+        }
+    }
+
+    /** What the tutor says to the number of a slip; empty if it does not take it for one. */
+    private String told(Variant.Slipped slip) {
+        List<String> answers = new ArrayList<>(Collections.nCopies(slip.ask() + 1, ""));
+        answers.set(slip.ask(), Answers.told(variant, slip.ask(), slip.value()));
+        return Marker.mark(variant, answers, DecimalHabit.POINT)
+                .get(slip.ask())
+                .filter(v -> v.kind() == Verdict.Kind.MISTAKE)
+                .map(Verdict::feedback)
+                .orElse("");
+    }
+
+    /** Absolute, because a relative band would lie about the answer given and not the right one. */
+    private String equal(int ask, double band, String other) {
+        double value = variant.answers().get(ask).value();
+        double half = Math.abs(number(ask, value + band) - number(ask, value));
+        return "<qti-equal tolerance-mode=\"absolute\" tolerance=\""
+                + half
+                + " "
+                + half
+                + "\">"
+                + variable(ask)
+                + other
+                + "</qti-equal>";
+    }
+
+    private String feedback(String name, String text) {
+        feedback.put(name, text);
+        return "<qti-set-outcome-value identifier=\"FEEDBACK\"><qti-multiple><qti-variable identifier=\"FEEDBACK\"/><qti-base-value base-type=\"identifier\">"
+                + name
+                + "</qti-base-value></qti-multiple></qti-set-outcome-value>";
+    }
+
+    private static String variable(int ask) {
+        return "<qti-variable identifier=\"" + response(ask) + "\"/>";
+    }
+
+    private static String response(int ask) {
+        return "RESPONSE" + (ask + 1);
+    }
+
+    private String shown(int ask, double si) {
+        return String.valueOf(number(ask, si));
+    }
+
+    private double number(int ask, double si) {
+        Quantity quantity = ask(ask).quantity();
+        return ask(ask).scale(variant.system()).fromSi(si, quantity, variant.ambient());
+    }
+
+    private Ask ask(int i) {
+        return variant.template().asks().get(i);
+    }
+
+    private int asks() {
+        return variant.template().asks().size();
+    }
+}

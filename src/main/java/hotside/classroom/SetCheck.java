@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.classroom;
+
+import hotside.problem.ProblemBank;
+import hotside.problem.Template;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Whether this program's problems are those that a set was made of. */
+public final class SetCheck {
+    private SetCheck() {}
+
+    /**
+     * The templates of a set, in its order.
+     *
+     * @throws RefusedException {@link Reason#UNKNOWN_VERSION} if one is missing or reads otherwise
+     *     here
+     */
+    public static List<Template> templates(ProblemSet set, ProblemBank bank) {
+        List<Template> found = new ArrayList<>();
+        List<String> missing = new ArrayList<>();
+        List<String> changed = new ArrayList<>();
+        for (ProblemSet.Item item : set.items()) {
+            Template template = bank.find(item.problem()).orElse(null);
+            if (template == null) {
+                missing.add(item.problem());
+            } else if (!template.fingerprint().equals(item.fingerprint())) {
+                changed.add(item.problem());
+            } else {
+                found.add(template);
+            }
+        }
+        if (!missing.isEmpty() || !changed.isEmpty()) {
+            throw new RefusedException(
+                    Reason.UNKNOWN_VERSION,
+                    "the set \""
+                            + set.title()
+                            + "\" was made with other problems than this program has:"
+                            + told(" not here: ", missing)
+                            + told(" reads otherwise here: ", changed)
+                            + " Use the version of the program (and the problem files) that it was made with.");
+        }
+        return found;
+    }
+
+    private static String told(String what, List<String> ids) {
+        return ids.isEmpty() ? "" : what + String.join(", ", ids) + ".";
+    }
+}

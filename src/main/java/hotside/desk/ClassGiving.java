@@ -1,0 +1,454 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.desk;
+
+import hotside.classroom.ClassResult;
+import hotside.classroom.Composer;
+import hotside.classroom.GivePage;
+import hotside.classroom.Ids;
+import hotside.classroom.Marking;
+import hotside.classroom.NewFile;
+import hotside.classroom.Papers;
+import hotside.classroom.ProblemSet;
+import hotside.classroom.RefusedException;
+import hotside.classroom.Regrader;
+import hotside.classroom.Roster;
+import hotside.classroom.SetFile;
+import hotside.classroom.SigningKey;
+import hotside.classroom.StoppedException;
+import hotside.classroom.TeachAgain;
+import hotside.page.Html;
+import hotside.page.Maths;
+import hotside.page.PaperSheet;
+import hotside.page.Words;
+import hotside.problem.ProblemBank;
+import hotside.problem.Template;
+import hotside.problem.Variants;
+import hotside.unit.UnitSystem;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** What an instructor does in the class's place. */
+final class ClassGiving {
+    private static final int TOLD_EVERY = 10;
+    private static final long PREVIEW_SEED = 1;
+
+    private final Page page;
+    private final Worker worker;
+    private final Chooser chooser;
+    private final Supplier<ProblemBank> bank;
+    private final Maths maths;
+    private final Path data;
+    private final Clock clock;
+    private final AtomicBoolean stop = new AtomicBoolean();
+    private final Map<String, String> typed = new LinkedHashMap<>(GivePage.fresh());
+    private final List<Template> chosen = new ArrayList<>();
+    private Optional<Roster> roster = Optional.empty();
+    private String rosterFrom = "";
+    private Optional<SetFile> set = Optional.empty();
+    private Optional<ClassResult> result = Optional.empty();
+    private boolean busy;
+
+    ClassGiving(
+            Page page,
+            Worker worker,
+            Chooser chooser,
+            Supplier<ProblemBank> bank,
+            Maths maths,
+            Path data,
+            Clock clock) {
+        this.page = page;
+        this.worker = worker;
+        this.chooser = chooser;
+        this.bank = bank;
+        this.maths = maths;
+        this.data = data;
+        this.clock = clock;
+    }
+
+    void open() {
+        String html = GivePage.html(state());
+        page.show(html, PlainText.of(html));
+    }
+
+    private GivePage.State state() {
+        TreeSet<String> skills = new TreeSet<>();
+        Map<String, String> problems = new LinkedHashMap<>();
+        for (Template t : bank.get().all()) {
+            skills.add(t.skill());
+            skills.add(t.skill().replaceFirst("\\..*", ""));
+            problems.put(t.id(), t.title());
+        }
+        return new GivePage.State(
+                Map.copyOf(typed),
+                List.copyOf(skills),
+                problems,
+                List.copyOf(chosen),
+                roster,
+                rosterFrom,
+                set,
+                result);
+    }
+
+    void edit(String name, String value) {
+        typed.put(name, value);
+    }
+
+    void act(String action, String argument) {
+        if (action.equals("stop")) {
+            stop.set(true);
+            return;
+        }
+        if (busy) {
+            return;
+        }
+        try {
+            doing(action, argument);
+        } catch (RefusedException | IllegalArgumentException e) {
+            told(e.getMessage());
+        } catch (IOException | UncheckedIOException e) {
+            told(Words.of("desk.cannot-write", "", e.getMessage()));
+        }
+    }
+
+    private void doing(String action, String argument) throws IOException {
+        switch (action) {
+            case "roster-open" -> first(Words.of("class.roster-open")).ifPresent(this::roster);
+            case "roster-fresh" -> freshRoster();
+            case "choose" -> choose();
+            case "add" ->
+                    bank.get()
+                            .find(typed.getOrDefault("problem", firstProblem()))
+                            .ifPresent(this::add);
+            case "take-out" -> {
+                chosen.remove(Integer.parseInt(argument));
+                showChosen();
+            }
+            case "up" -> {
+                int at = Integer.parseInt(argument);
+                chosen.add(Math.max(0, at - 1), chosen.remove(at));
+                showChosen();
+            }
+            case "preview" -> preview(chosen.get(Integer.parseInt(argument)));
+            case "save-set" -> saveSet();
+            case "open-set" -> first(Words.of("class.open-set")).ifPresent(this::openSet);
+            case "papers" -> papers();
+            case "mark" -> mark();
+            case "save-tables" -> saveTables();
+            case "save-reports" -> saveReports();
+            case "save-drill" -> saveDrill();
+            default -> {}
+        }
+    }
+
+    private String firstProblem() {
+        return bank.get().all().get(0).id();
+    }
+
+    private Optional<Path> first(String title) {
+        return chooser.files(title).stream().findFirst();
+    }
+
+    private void told(String text) {
+        page.replace(GivePage.STATUS, Html.element("p", "", text));
+        page.reveal(GivePage.STATUS);
+    }
+
+    private void roster(Path file) {
+        try {
+            roster = Optional.of(Roster.read(file));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        rosterFrom = file.getFileName().toString();
+        page.replace(GivePage.ROSTER, GivePage.roster(state()));
+    }
+
+    private void freshRoster() throws IOException {
+        int count = whole("fresh", 1, 10_000);
+        Optional<Path> file = chooser.save(Words.of("class.roster-fresh"), "class.csv");
+        if (file.isPresent()) {
+            Roster made = Roster.fresh(count);
+            NewFile.write(file.get(), made.csv().getBytes(StandardCharsets.UTF_8));
+            roster(file.get());
+        }
+    }
+
+    private int whole(String name, int least, int most) {
+        String text = typed.getOrDefault(name, "").strip();
+        if (!text.matches("\\d{1,5}")
+                || Integer.parseInt(text) < least
+                || Integer.parseInt(text) > most) {
+            throw new IllegalArgumentException(
+                    "\"" + text + "\": a whole number from " + least + " to " + most + ".");
+        }
+        return Integer.parseInt(text);
+    }
+
+    private void choose() {
+        String levels = typed.getOrDefault("levels", "").strip();
+        if (!levels.matches("[1-4](-[1-4])?")) {
+            throw new IllegalArgumentException(
+                    Words.of("class.levels") + ": \"" + levels + "\". Such as 2, or 1-3.");
+        }
+        int least = levels.charAt(0) - '0';
+        int most = levels.charAt(levels.length() - 1) - '0';
+        String skill = typed.getOrDefault("skill", "");
+        chosen.clear();
+        chosen.addAll(
+                Composer.choose(
+                        bank.get(),
+                        skill.isEmpty() ? List.of() : List.of(skill),
+                        least,
+                        most,
+                        whole("count", 1, ProblemSet.MOST_ITEMS)));
+        showChosen();
+    }
+
+    private void add(Template template) {
+        chosen.add(template);
+        showChosen();
+    }
+
+    private void showChosen() {
+        page.replace(GivePage.CHOSEN, GivePage.chosen(state()));
+        page.replace(GivePage.PREVIEW, "");
+    }
+
+    private void preview(Template template) {
+        String html =
+                Html.element("p", "class=\"quiet\"", Words.of("class.preview-of", template.title()))
+                        + new PaperSheet(maths)
+                                .prompt(Variants.draw(template, PREVIEW_SEED, units()));
+        page.replace(GivePage.PREVIEW, "<section class=\"card\">" + html + "</section>");
+        page.reveal(GivePage.PREVIEW);
+    }
+
+    private UnitSystem units() {
+        return typed.get("units").equals("us") ? UnitSystem.US_SHOP : UnitSystem.SI_SHOP;
+    }
+
+    private void saveSet() throws IOException {
+        ProblemSet made = composed();
+        Optional<Path> file = chooser.save(Words.of("class.save-set"), made.id() + ".set");
+        if (file.isPresent()) {
+            opened(SetFile.write(file.get(), made, key()));
+        }
+    }
+
+    private SigningKey key() throws IOException {
+        return SigningKey.kept(data.resolve("keys").resolve("instructor.key"));
+    }
+
+    private ProblemSet composed() {
+        return new ProblemSet(
+                Ids.fresh(),
+                1,
+                typed.getOrDefault("title", "").strip(),
+                Variants.GENERATOR_VERSION,
+                new ProblemSet.Rules(
+                        units(),
+                        typed.get("numbers").equals("same")
+                                ? ProblemSet.Numbers.SAME
+                                : ProblemSet.Numbers.OWN,
+                        whole("tries", 0, 100),
+                        typed.get("hints").equals("true"),
+                        typed.get("feedback").equals("now")
+                                ? ProblemSet.Feedback.NOW
+                                : ProblemSet.Feedback.AFTER_DUE,
+                        due()),
+                chosen.stream()
+                        .map(t -> Composer.item(t, GivePage.points(typed, t.id())))
+                        .toList());
+    }
+
+    private Optional<Instant> due() {
+        String text = typed.getOrDefault("due", "").strip().replace(' ', 'T');
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            LocalDateTime due =
+                    text.contains("T")
+                            ? LocalDateTime.parse(text)
+                            : LocalDate.parse(text).atTime(23, 59, 59);
+            return Optional.of(due.atZone(clock.getZone()).toInstant());
+        } catch (DateTimeException e) {
+            throw new IllegalArgumentException(Words.of("class.due") + ": \"" + text + "\"?");
+        }
+    }
+
+    void openSet(Path file) {
+        opened(SetFile.read(file));
+    }
+
+    private void opened(SetFile file) {
+        new Regrader(file.set(), bank.get());
+        set = Optional.of(file);
+        result = Optional.empty();
+        page.replace(GivePage.SET, GivePage.set(state()));
+        page.replace(GivePage.RESULT, "");
+        page.replace(GivePage.STATUS, "");
+    }
+
+    /** Long work beside the screen, which can be stopped. */
+    private <T> void run(Supplier<T> work, Consumer<T> done) {
+        busy = true;
+        stop.set(false);
+        worker.run(
+                work,
+                made -> {
+                    busy = false;
+                    done.accept(made);
+                },
+                e -> {
+                    busy = false;
+                    if (e instanceof StoppedException) {
+                        told(Words.of("class.stopped"));
+                    } else if (e instanceof RefusedException || e instanceof UncheckedIOException) {
+                        told(e.getMessage());
+                    } else {
+                        throw e;
+                    }
+                });
+    }
+
+    private boolean progress(int done, int all) {
+        if (done % TOLD_EVERY == 0 || done == 1) {
+            worker.tell(
+                    () -> {
+                        if (busy) {
+                            page.replace(GivePage.STATUS, GivePage.progress(done, all));
+                        }
+                    });
+        }
+        return !stop.get();
+    }
+
+    private void papers() {
+        if (set.isEmpty() || roster.isEmpty()) {
+            told(Words.of("class.papers-need"));
+            return;
+        }
+        Optional<Path> folder = chooser.folder(Words.of("class.papers"));
+        if (folder.isEmpty()) {
+            return;
+        }
+        Regrader regrader = new Regrader(set.get().set(), bank.get());
+        Roster all = roster.get();
+        run(
+                () -> {
+                    try {
+                        new Papers(regrader, maths)
+                                .write(
+                                        folder.get(),
+                                        all,
+                                        EnumSet.of(Papers.Form.PDF),
+                                        this::progress);
+                        return all.all().size();
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(e);
+                    }
+                },
+                count -> told(Words.of("class.papers-done", count, folder.get())));
+    }
+
+    private void mark() {
+        if (set.isEmpty()) {
+            told(Words.of("class.mark-need"));
+            return;
+        }
+        chooser.folder(Words.of("class.mark")).ifPresent(this::mark);
+    }
+
+    /** Marks a folder of work on the open set. */
+    void mark(Path folder) {
+        Regrader regrader = new Regrader(set.get().set(), bank.get());
+        Marking marking =
+                new Marking(set.get(), regrader, roster, "true".equals(typed.get("accept-late")));
+        Optional<Roster> all = roster;
+        run(
+                () -> {
+                    try {
+                        return new ClassResult(
+                                regrader, all, marking.mark(Marking.files(folder), this::progress));
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(e);
+                    }
+                },
+                made -> {
+                    result = Optional.of(made);
+                    page.replace(GivePage.STATUS, "");
+                    page.replace(GivePage.RESULT, GivePage.result(state()));
+                    page.reveal(GivePage.RESULT);
+                });
+    }
+
+    private void saveTables() throws IOException {
+        Optional<Path> folder =
+                result.isEmpty() ? Optional.empty() : chooser.folder(Words.of("class.save-tables"));
+        if (folder.isPresent()) {
+            result.get().tables(folder.get());
+            told(Words.of("class.saved", folder.get()));
+        }
+    }
+
+    private void saveReports() {
+        Optional<Path> folder =
+                result.isEmpty()
+                        ? Optional.empty()
+                        : chooser.folder(Words.of("class.save-reports"));
+        if (folder.isEmpty()) {
+            return;
+        }
+        ClassResult made = result.get();
+        run(
+                () -> {
+                    try {
+                        new Papers(made.regrader(), maths)
+                                .reports(
+                                        folder.get(),
+                                        made,
+                                        EnumSet.of(Papers.Form.PDF),
+                                        this::progress);
+                        return folder.get();
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(e);
+                    }
+                },
+                where -> told(Words.of("class.saved", where)));
+    }
+
+    private void saveDrill() throws IOException {
+        if (result.isEmpty()) {
+            return;
+        }
+        Optional<ProblemSet> drill =
+                TeachAgain.drill(result.get().again(), result.get().regrader().set(), bank.get());
+        if (drill.isEmpty()) {
+            told(Words.of("class.again-none"));
+            return;
+        }
+        Optional<Path> file = chooser.save(Words.of("class.save-drill"), drill.get().id() + ".set");
+        if (file.isPresent()) {
+            SetFile.write(file.get(), drill.get(), key());
+            told(Words.of("class.saved", file.get()));
+        }
+    }
+}

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.desk;
+
+import hotside.classroom.GivePage;
+import hotside.page.Maths;
+import hotside.problem.ProblemBank;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.function.Supplier;
+
+/** The class: one side for those who give work, one for those who were given it. */
+final class ClassPlace implements Place {
+    private final ClassGiving giving;
+    private final ClassWork work;
+    private boolean gives = true;
+
+    /**
+     * @param bank the problems that sets are made of
+     * @param data the folder that holds keys and drafts
+     */
+    ClassPlace(
+            Page page,
+            Worker worker,
+            Chooser chooser,
+            Supplier<ProblemBank> bank,
+            Maths maths,
+            Path data,
+            Clock clock) {
+        giving = new ClassGiving(page, worker, chooser, bank, maths, data, clock);
+        work = new ClassWork(page, worker, chooser, bank, maths, data, clock);
+    }
+
+    @Override
+    public String id() {
+        return "class";
+    }
+
+    /** Shows the side of those who give work, with this set open and a folder of work marked. */
+    void give(Path set, Path folder) {
+        gives = true;
+        open();
+        giving.openSet(set);
+        giving.mark(folder);
+    }
+
+    /** Shows the side of those who were given work, with a learner's work open. */
+    void work(Path set, String learner) {
+        gives = false;
+        open();
+        work.openSet(set, learner);
+    }
+
+    @Override
+    public void open() {
+        if (gives) {
+            giving.open();
+        } else {
+            work.open();
+        }
+    }
+
+    @Override
+    public void act(String action, String part, String argument) {
+        if (part.equals(GivePage.PART) && action.startsWith("side-")) {
+            gives = action.equals("side-give");
+            open();
+        } else if (gives) {
+            giving.act(action, argument);
+        } else {
+            work.act(action, part);
+        }
+    }
+
+    @Override
+    public void edit(String part, String slot, String kind, String value) {
+        if (gives) {
+            giving.edit(slot, value);
+        } else {
+            work.edit(part, slot, value);
+        }
+    }
+}

@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.classroom;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotside.classroom.Papers.Form;
+import hotside.classroom.ProblemSet.Numbers;
+import hotside.classroom.Roster.Learner;
+import hotside.page.Maths;
+import hotside.problem.Answers;
+import hotside.problem.Variant;
+import hotside.unit.DecimalHabit;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.xml.sax.InputSource;
+
+class PapersTest {
+    private static final Learner KIM = new Learner("K7", "Kim <b> & \"Co\"", "evening");
+    private static final Maths MATHS = new Maths();
+
+    private final Regrader regrader = new Regrader(Classes.set(Numbers.OWN), Classes.BANK);
+    private final Papers papers = new Papers(regrader, MATHS);
+    @TempDir private Path folder;
+
+    private static String text(PDDocument pdf) throws IOException {
+        return new PDFTextStripper().getText(pdf).replaceAll("[\\s\u00a0]+", " ");
+    }
+
+    private PDDocument pdf(String xhtml) throws IOException {
+        Papers.file(folder.resolve("x"), Form.PDF, xhtml);
+        return Loader.loadPDF(folder.resolve("x.pdf").toFile());
+    }
+
+    @Test
+    void thePaperHoldsEveryProblemItsCodeAndNoAnswer() throws IOException {
+        try (PDDocument pdf = pdf(papers.paper(KIM))) {
+            String text = text(pdf);
+            assertTrue(text.contains(regrader.set().paperCode("K7")), text);
+            assertTrue(text.contains("Kim <b> & \"Co\""), text);
+            for (int slot = 0; slot < 3; slot++) {
+                Variant variant = regrader.variant("K7", slot);
+                assertTrue(text.contains(variant.template().title()), text);
+                variant.shown()
+                        .values()
+                        .forEach(
+                                given ->
+                                        assertTrue(
+                                                text.contains(given.replace('\u00a0', ' ')),
+                                                given + " in " + text));
+                for (int i = 0; i < variant.answers().size(); i++) {
+                    assertFalse(text.contains(Answers.told(variant, i)), text);
+                }
+            }
+        }
+    }
+
+    @Test
+    void theKeyHoldsWhatIsRightAndWhatAMistakeGives() throws IOException {
+        try (PDDocument pdf = pdf(papers.key(KIM))) {
+            String text = text(pdf);
+            Variant variant = regrader.variant("K7", 0);
+            assertTrue(text.contains(Answers.told(variant, 0)), text);
+            assertTrue(
+                    text.contains(Answers.told(variant, 0, variant.answers().get(0).low())), text);
+            assertTrue(
+                    text.contains(Answers.told(variant, 0, variant.slips().get(0).value())), text);
+        }
+    }
+
+    /**
+     * What ISO 14289-1 asks first: tagged, with title, language and embedded fonts. No checker ran.
+     */
+    @Test
+    void thePdfIsTaggedWithFontsInside() throws IOException {
+        try (PDDocument pdf = pdf(papers.paper(KIM))) {
+            assertTrue(pdf.getDocumentCatalog().getMarkInfo().isMarked());
+            assertEquals("en", pdf.getDocumentCatalog().getLanguage());
+            assertEquals("Gates and pipes", pdf.getDocumentInformation().getTitle());
+            for (PDPage page : pdf.getPages()) {
+                for (COSName name : page.getResources().getFontNames()) {
+                    assertTrue(page.getResources().getFont(name).isEmbedded(), name.getName());
+                }
+            }
+        }
+    }
+
+    @Test
+    void everyFormulaHasAnAlternativeInWords() throws IOException {
+        String xhtml = papers.paper(KIM);
+        long formulas = Pattern.compile("<math ").matcher(xhtml).results().count();
+        assertTrue(formulas > 0);
+        assertEquals(
+                formulas, Pattern.compile("<math alt=\"[^\"]+\"").matcher(xhtml).results().count());
+        try (PDDocument pdf = pdf(xhtml)) {
+            long alternatives =
+                    pdf.getDocument().getXrefTable().keySet().stream()
+                            .map(key -> object(pdf, key))
+                            .filter(
+                                    object ->
+                                            object instanceof COSDictionary d
+                                                    && d.containsKey(COSName.ALT))
+                            .count();
+            assertEquals(formulas, alternatives);
+        }
+    }
+
+    private static org.apache.pdfbox.cos.COSBase object(
+            PDDocument pdf, org.apache.pdfbox.cos.COSObjectKey key) {
+        return pdf.getDocument().getObjectFromPool(key).getObject();
+    }
+
+    @Test
+    void pagesAreWellFormedAndLoadNothing() throws Exception {
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+        for (String xhtml : List.of(papers.paper(KIM), papers.key(KIM))) {
+            factory.newDocumentBuilder().parse(new InputSource(new StringReader(xhtml)));
+            assertFalse(Pattern.compile("(src|href)=|url\\(").matcher(xhtml).find());
+        }
+    }
+
+    @Test
+    void theReportShowsAnswersAsTextWhateverTheyHold() throws IOException {
+        Map<Integer, List<String>> answers =
+                Map.of(0, List.of("<img src=x>"), 1, Classes.right(regrader.variant("K7", 1)));
+        MarkedHandIn in = regrader.mark("paper", "K7", answers, DecimalHabit.POINT, Classes.END);
+        try (PDDocument pdf = pdf(papers.report(KIM, in))) {
+            String text = text(pdf);
+            assertTrue(text.contains("Your answer: <img src=x>"), text);
+            assertTrue(text.contains("Together: 2 of 6"), text);
+            assertTrue(text.contains("No answer."), text);
+        }
+    }
+
+    @Test
+    void everybodyGetsPaperAndKeyAndAStopLeavesWholeFilesOnly() throws IOException {
+        Roster roster =
+                Roster.of(
+                        IntStream.range(0, 4).mapToObj(i -> new Learner("L" + i, "", "")).toList());
+        papers.write(folder, roster, EnumSet.of(Form.HTML), Watch.NONE);
+        assertEquals(4, names("papers").size());
+        assertEquals(4, names("keys").size());
+        assertEquals(5, Files.readAllLines(folder.resolve("codes.csv")).size());
+        Path other = folder.resolve("other");
+        assertThrows(
+                StoppedException.class,
+                () -> papers.write(other, roster, EnumSet.of(Form.HTML), (done, all) -> done < 2));
+        assertEquals(2, names("other/papers").size());
+        assertFalse(Files.exists(other.resolve("codes.csv")));
+    }
+
+    private List<String> names(String inside) throws IOException {
+        try (Stream<Path> files = Files.list(folder.resolve(inside))) {
+            return files.map(f -> f.getFileName().toString()).sorted().toList();
+        }
+    }
+}

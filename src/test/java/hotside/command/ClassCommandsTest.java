@@ -1,0 +1,296 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import hotside.classroom.Regrader;
+import hotside.classroom.SetFile;
+import hotside.learner.RecordFolder;
+import hotside.problem.Answers;
+import hotside.problem.ProblemBank;
+import hotside.problem.Variant;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A set goes the whole way round: composed, worked, handed in, marked, taught again. */
+class ClassCommandsTest {
+    @TempDir private Path temp;
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+    private String before;
+
+    @BeforeEach
+    void ownDataFolder() {
+        before = System.getProperty(RecordFolder.PROPERTY);
+        System.setProperty(RecordFolder.PROPERTY, temp.resolve("data").toString());
+    }
+
+    @AfterEach
+    void usualDataFolder() {
+        if (before == null) {
+            System.clearProperty(RecordFolder.PROPERTY);
+        } else {
+            System.setProperty(RecordFolder.PROPERTY, before);
+        }
+    }
+
+    private int type(String typed, String... args) {
+        out.getBuffer().setLength(0);
+        err.getBuffer().setLength(0);
+        return CommandLineDoor.run(
+                Arrays.stream(args)
+                        .map(a -> a.startsWith("@") ? temp.resolve(a.substring(1)).toString() : a)
+                        .toArray(String[]::new),
+                new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)),
+                new PrintWriter(out),
+                new PrintWriter(err),
+                folder -> CommandLineDoor.FINE,
+                () -> {});
+    }
+
+    private int run(String... args) {
+        return type("", args);
+    }
+
+    private void compose(String... more) {
+        List<String> args =
+                new ArrayList<>(
+                        List.of(
+                                "set",
+                                "compose",
+                                "--to",
+                                "@gates.set",
+                                "--title",
+                                "Gates",
+                                "--id",
+                                "gates",
+                                "--problem",
+                                "push-on-the-valve:2",
+                                "power-of-a-pipe"));
+        args.addAll(List.of(more));
+        assertEquals(0, run(args.toArray(String[]::new)), err.toString());
+    }
+
+    private Variant variant(String learner, int slot) {
+        return new Regrader(SetFile.read(temp.resolve("gates.set")).set(), ProblemBank.shipped())
+                .variant(learner, slot);
+    }
+
+    private void answer(String learner, int number, List<String> answers) {
+        List<String> args =
+                new ArrayList<>(
+                        List.of(
+                                "set",
+                                "answer",
+                                "@gates.set",
+                                "--work",
+                                "@" + learner,
+                                "--problem",
+                                String.valueOf(number),
+                                "--answer"));
+        args.addAll(answers);
+        assertEquals(0, run(args.toArray(String[]::new)), err.toString());
+    }
+
+    private static List<String> right(Variant variant) {
+        return Stream.iterate(0, i -> i < variant.answers().size(), i -> i + 1)
+                .map(i -> Answers.told(variant, i))
+                .toList();
+    }
+
+    private static List<String> slipped(Variant variant) {
+        Variant.Slipped slip = variant.slips().get(0);
+        return List.of(Answers.told(variant, 0, slip.value()));
+    }
+
+    @Test
+    void aSetGoesTheWholeWayRound() throws IOException {
+        compose();
+        assertTrue(out.toString().contains("3 points."), out.toString());
+        for (String learner : List.of("K1", "K2", "K3")) {
+            assertEquals(
+                    0,
+                    run(
+                            "set",
+                            "begin",
+                            "@gates.set",
+                            "--work",
+                            "@" + learner,
+                            "--learner",
+                            learner));
+            answer(
+                    learner,
+                    1,
+                    learner.equals("K1")
+                            ? right(variant(learner, 0))
+                            : slipped(variant(learner, 0)));
+            answer(learner, 2, right(variant(learner, 1)));
+            assertEquals(
+                    0,
+                    type(
+                            "yes\n",
+                            "set",
+                            "hand-in",
+                            "@gates.set",
+                            "--work",
+                            "@" + learner,
+                            "--to",
+                            "@in/" + learner));
+        }
+        Files.writeString(temp.resolve("in").resolve("stray.txt"), "hello");
+        assertEquals(
+                1,
+                run("mark", "folder", "@gates.set", "@in", "--to", "@tables", "--drill", "@drill"));
+        String told = out.toString();
+        assertTrue(told.contains("stray.txt: foreign: it is no hotside-hand-in file"), told);
+        assertTrue(told.contains("problem 1: 2 (67 %) gauge-as-absolute"), told);
+        assertTrue(told.contains("gate.valve-force: the class reached 33 %"), told);
+        assertEquals(4, Files.readAllLines(temp.resolve("tables").resolve("marks.csv")).size());
+        assertEquals(0, run("set", "look", "@drill"), err.toString());
+        assertTrue(out.toString().contains("Once more: Gates"), out.toString());
+        assertEquals(1, run("mark", "folder", "@gates.set", "@in", "--json"));
+        JsonNode json = new ObjectMapper().readTree(out.toString());
+        assertEquals(3, json.get("marked").get(0).get("points").asDouble());
+        assertEquals(1, json.get("marked").get(1).get("points").asDouble());
+        assertTrue(json.get("reliability").isNull());
+    }
+
+    @Test
+    void aLearnerIsToldAtOnceAndHasSoManyTries() {
+        compose("--tries", "2");
+        assertEquals(0, run("set", "begin", "@gates.set", "--work", "@K1", "--learner", "K1"));
+        assertTrue(out.toString().contains("not seen this instructor's key"), out.toString());
+        answer("K1", 1, slipped(variant("K1", 0)));
+        assertTrue(out.toString().contains("Your number is what you would get if"));
+        assertTrue(out.toString().contains("Tries left: 1."));
+        answer("K1", 1, List.of("1 N"));
+        assertEquals(
+                1,
+                run(
+                        "set",
+                        "answer",
+                        "@gates.set",
+                        "--work",
+                        "@K1",
+                        "--problem",
+                        "1",
+                        "--answer",
+                        "2 N"));
+        assertTrue(out.toString().contains("Problem 1 has no tries left"));
+    }
+
+    @Test
+    void beforeTheDueDateOnlyTheFormIsSpokenOf() {
+        compose("--feedback", "after-due", "--due", "2999-01-01");
+        run("set", "begin", "@gates.set", "--work", "@K1", "--learner", "K1");
+        answer("K1", 1, slipped(variant("K1", 0)));
+        assertFalse(out.toString().contains("Not yet"), out.toString());
+        answer("K1", 1, right(variant("K1", 0)));
+        assertFalse(out.toString().contains("Right"), out.toString());
+        answer("K1", 1, List.of("133"));
+        assertTrue(out.toString().contains("In which unit?"), out.toString());
+        assertEquals(0, run("set", "work", "@gates.set", "--work", "@K1"));
+        assertTrue(out.toString().contains("your answer 1: 133"), out.toString());
+        assertTrue(out.toString().contains("Not yet answered: 2."), out.toString());
+    }
+
+    @Test
+    void handingInIsAskedBefore() {
+        compose();
+        run("set", "begin", "@gates.set", "--work", "@K1", "--learner", "K1");
+        assertEquals(
+                0, type("no\n", "set", "hand-in", "@gates.set", "--work", "@K1", "--to", "@in/K1"));
+        assertTrue(out.toString().contains("Not answered: 1, 2."), out.toString());
+        assertFalse(Files.exists(temp.resolve("in")));
+    }
+
+    @Test
+    void answersAreTypedFromPaperByItsCode() throws IOException {
+        compose();
+        assertEquals(0, run("set", "roster", "@class.csv", "--fresh", "2"));
+        String learner = Files.readAllLines(temp.resolve("class.csv")).get(1).split(",")[0];
+        String code =
+                SetFile.read(temp.resolve("gates.set"))
+                        .set()
+                        .paperCode(learner)
+                        .toLowerCase(java.util.Locale.ROOT)
+                        .replace("-", " ");
+        List<String> pipe = right(variant(learner, 1));
+        String typed =
+                "nobody\n"
+                        + code
+                        + "\n133\n<\n"
+                        + right(variant(learner, 0)).get(0)
+                        + "\n"
+                        + pipe.get(0)
+                        + "\n\nq\n";
+        assertEquals(
+                0,
+                type(
+                        typed,
+                        "mark",
+                        "type",
+                        "@gates.set",
+                        "--roster",
+                        "@class.csv",
+                        "--keep",
+                        "@paper.csv"));
+        assertTrue(out.toString().contains("No paper of this set"), out.toString());
+        assertTrue(out.toString().contains("In which unit?"), out.toString());
+        assertEquals(
+                0,
+                run(
+                        "mark",
+                        "folder",
+                        "@gates.set",
+                        "--roster",
+                        "@class.csv",
+                        "--paper",
+                        "@paper.csv",
+                        "--json"));
+        JsonNode json = new ObjectMapper().readTree(out.toString());
+        assertEquals(2.5, json.get("marked").get(0).get("points").asDouble());
+    }
+
+    @Test
+    void wrongUseIsToldInWords() {
+        assertEquals(
+                2, run("set", "compose", "--to", "@x", "--title", "T", "--problem", "pusch-on"));
+        assertTrue(err.toString().contains("There is no problem \"pusch-on\"."), err.toString());
+        assertEquals(
+                2,
+                run(
+                        "set",
+                        "compose",
+                        "--to",
+                        "@x",
+                        "--title",
+                        "T",
+                        "--skill",
+                        "gate",
+                        "--feedback",
+                        "after-due"));
+        assertTrue(err.toString().contains("needs a due date"), err.toString());
+        assertEquals(2, run("set", "compose", "--to", "@x", "--title", "T", "--due", "tomorrow"));
+        assertEquals(1, run("set", "look", "@nothing"));
+        assertTrue(err.toString().contains("no such file"), err.toString());
+        assertFalse(Files.exists(temp.resolve("x")));
+    }
+}

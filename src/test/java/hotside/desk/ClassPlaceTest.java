@@ -1,0 +1,267 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotside.classroom.GivePage;
+import hotside.classroom.Regrader;
+import hotside.classroom.SetFile;
+import hotside.classroom.WorkPage;
+import hotside.page.Maths;
+import hotside.problem.Answers;
+import hotside.problem.ProblemBank;
+import hotside.problem.Variant;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Both sides of the class, without a window: from composing a set to what to teach again. */
+class ClassPlaceTest {
+    private static final String PART = GivePage.PART;
+    private static final ProblemBank BANK = ProblemBank.shipped();
+    private static final Maths MATHS = new Maths();
+
+    @TempDir private Path folder;
+    private final PageNotes page = new PageNotes();
+    private final Deque<Runnable> work = new ArrayDeque<>();
+    private final Answering dialogs = new Answering();
+    private ClassPlace place;
+
+    /** Dialogs that are answered as the test says. */
+    private static final class Answering implements Chooser {
+        private Path file;
+        private Path folder;
+
+        @Override
+        public List<Path> files(String title) {
+            return Optional.ofNullable(file).stream().toList();
+        }
+
+        @Override
+        public Optional<Path> folder(String title) {
+            return Optional.ofNullable(folder);
+        }
+
+        @Override
+        public Optional<Path> save(String title, String name) {
+            return Optional.ofNullable(file);
+        }
+    }
+
+    @BeforeEach
+    void open() {
+        place = place();
+        place.open();
+    }
+
+    private ClassPlace place() {
+        return new ClassPlace(
+                page,
+                new Worker(Runnable::run, work::add),
+                dialogs,
+                () -> BANK,
+                MATHS,
+                folder.resolve("data"),
+                Clock.fixed(Instant.parse("2026-11-30T08:00:00Z"), ZoneOffset.UTC));
+    }
+
+    private void work() {
+        while (!work.isEmpty()) {
+            work.poll().run();
+        }
+    }
+
+    private void type(String name, String value) {
+        place.edit(PART, name, "form", value);
+    }
+
+    private void act(String action) {
+        place.act(action, PART, "");
+        work();
+    }
+
+    private void card(int slot, String action) {
+        place.act(action, WorkPage.CARD + slot, "");
+        work();
+    }
+
+    private void answer(int slot, String text) {
+        place.edit(WorkPage.CARD + slot, "0", "answer", text);
+        work();
+    }
+
+    private SetFile composed(String feedback) {
+        type("title", "Valves");
+        type("feedback", feedback);
+        type("due", "2026-12-01 18:00");
+        for (String problem : List.of("push-on-the-valve", "push-of-the-signal")) {
+            type("problem", problem);
+            act("add");
+        }
+        dialogs.file = folder.resolve("valves.set");
+        act("save-set");
+        return SetFile.read(dialogs.file);
+    }
+
+    private Variant variant(SetFile set, int slot) {
+        return new Regrader(set.set(), BANK).variant("K7", slot);
+    }
+
+    private void begin() {
+        act("side-work");
+        type("learner", "K7");
+        act("open-work");
+    }
+
+    private String status() {
+        return page.element(GivePage.STATUS);
+    }
+
+    @Test
+    void problemsAreChosenBySkillMovedAndTakenOut() {
+        type("skill", "gate");
+        type("count", "3");
+        act("choose");
+        String chosen = page.element(GivePage.CHOSEN);
+        assertTrue(chosen.contains("3 problems, 3 points"), chosen);
+        place.act("preview", PART, "0");
+        assertTrue(page.element(GivePage.PREVIEW).contains("kPa"), page.element(GivePage.PREVIEW));
+        place.act("take-out", PART, "1");
+        assertTrue(page.element(GivePage.CHOSEN).contains("2 problems"));
+        type("levels", "easy");
+        act("choose");
+        assertTrue(status().contains("easy"), status());
+    }
+
+    @Test
+    void aSetGoesTheWholeWayRound() throws IOException {
+        SetFile set = composed("now");
+        assertEquals("Valves", set.set().title());
+        assertTrue(page.element(GivePage.SET).contains(set.key().fingerprint()));
+        begin();
+        assertTrue(page.shown.contains(set.key().fingerprint()), "a new key is shown");
+        Variant first = variant(set, 0);
+        answer(0, Answers.told(first, 0, first.slips().get(0).value()));
+        card(0, "check");
+        assertTrue(page.element("set-0-verdict-0").contains("would get if"));
+        answer(1, Answers.told(variant(set, 1), 0));
+        act("hand-in");
+        assertFalse(page.element(WorkPage.HAND_IN).contains("Not answered"));
+        Files.createDirectories(folder.resolve("in"));
+        dialogs.file = folder.resolve("in").resolve("K7.handin");
+        act("hand-in-yes");
+        assertTrue(page.element(WorkPage.HAND_IN).contains("receipt"));
+        Files.writeString(folder.resolve("in").resolve("stray"), "?");
+
+        act("side-give");
+        dialogs.folder = folder.resolve("in");
+        act("mark");
+        String result = page.element(GivePage.RESULT);
+        assertTrue(result.contains("1 marked, 1 set aside."), result);
+        assertTrue(result.contains("<td>K7</td><td>0</td><td>1</td><td>1</td>"), result);
+        assertTrue(result.contains("gate.valve-force: the class reached 0 %."), result);
+        dialogs.folder = folder.resolve("tables");
+        act("save-tables");
+        act("save-reports");
+        dialogs.file = folder.resolve("again.set");
+        act("save-drill");
+        assertEquals(
+                List.of(
+                        "answers.csv",
+                        "marks.csv",
+                        "problems.csv",
+                        "report-K7.pdf",
+                        "set-aside.csv"),
+                names(folder.resolve("tables")));
+        assertTrue(SetFile.read(folder.resolve("again.set")).set().title().contains("Valves"));
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(f -> f.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    @Test
+    void whatIsTypedIsThereAgainAfterACrash() {
+        composed("now");
+        begin();
+        answer(0, "12");
+        answer(0, "123 N");
+        place = place();
+        place.open();
+        begin();
+        assertTrue(page.shown.contains("value=\"123 N\""), page.shown);
+        assertFalse(page.shown.contains("has not seen"), "the key is known by now");
+    }
+
+    @Test
+    void beforeTheDueDateNothingIsToldButTheForm() {
+        SetFile set = composed("after-due");
+        begin();
+        answer(0, Answers.told(variant(set, 0), 0));
+        card(0, "check");
+        assertEquals("", page.element("set-0-verdict-0"));
+        assertTrue(page.element(WorkPage.told(0)).contains("after the due date"));
+        answer(0, "133");
+        card(0, "check");
+        assertTrue(page.element("set-0-verdict-0").contains("In which unit?"));
+    }
+
+    @Test
+    void hintsAreToldOneByOne() {
+        composed("now");
+        begin();
+        card(0, "hint");
+        assertTrue(page.element("set-0-hints").contains("Hint 1"));
+        card(0, "hint");
+        card(0, "hint");
+        card(0, "hint");
+        assertTrue(page.element(WorkPage.told(0)).contains("no more hints"));
+    }
+
+    @Test
+    void papersAreWrittenForAListAndCanBeStopped() throws IOException {
+        composed("now");
+        act("papers");
+        assertTrue(status().contains("open a list of learners first"), status());
+        type("fresh", "2");
+        dialogs.file = folder.resolve("class.csv");
+        act("roster-fresh");
+        assertTrue(page.element(GivePage.ROSTER).contains("2 learners, from class.csv"));
+        dialogs.folder = folder.resolve("paper");
+        act("papers");
+        assertTrue(status().contains("2 papers and keys"), status());
+        assertEquals(2, names(folder.resolve("paper").resolve("papers")).size());
+        dialogs.folder = folder.resolve("other");
+        place.act("papers", PART, "");
+        place.act("stop", PART, "");
+        work();
+        assertTrue(status().contains("Stopped"), status());
+        assertFalse(Files.exists(folder.resolve("other").resolve("codes.csv")));
+    }
+
+    @Test
+    void whatIsMissingIsSaid() {
+        act("save-set");
+        assertTrue(status().contains("A set holds 1 to 100 problems"), status());
+        act("mark");
+        assertTrue(status().contains("Open the set"), status());
+        act("side-work");
+        act("open-work");
+        assertTrue(status().contains("Type the id"), status());
+    }
+}
