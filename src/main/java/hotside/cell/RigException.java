@@ -18,11 +18,13 @@ public final class RigException extends RuntimeException {
         this.expected = expected;
     }
 
-    String what() {
+    /** What is the matter, a phrase. */
+    public String what() {
         return what;
     }
 
-    String expected() {
+    /** What would have been right, a phrase; empty if {@link #what} says it. */
+    public String expected() {
         return expected;
     }
 }

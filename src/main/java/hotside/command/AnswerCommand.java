@@ -57,6 +57,10 @@ final class AnswerCommand implements Callable<Integer> {
                         seed,
                         shop.system());
         int asks = variant.answers().size();
+        if (variant.template().kind().isLettered()) {
+            // Letters are one answer, quoted or not.
+            answers = List.of(String.join(" ", answers));
+        }
         if (answers.size() > asks) {
             throw new UsageException(
                     id

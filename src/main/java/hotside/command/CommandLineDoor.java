@@ -70,6 +70,7 @@ public final class CommandLineDoor implements Runnable {
         line.addSubcommand(new DrillCommand(in));
         line.addSubcommand(new LessonCommand());
         line.addSubcommand(new CheckContentCommand());
+        line.addSubcommand(new BookCommand());
         line.addSubcommand(new PullCommand());
         line.addSubcommand(new CompareCommand());
         line.addSubcommand(new TrialCommand());

@@ -2,11 +2,11 @@
 package hotside.command;
 
 import hotside.learner.OwnContent;
-import hotside.page.LessonText;
 import hotside.page.Maths;
-import hotside.page.WorkingText;
+import hotside.page.ProblemText;
 import hotside.problem.Answers;
 import hotside.problem.Ask;
+import hotside.problem.Figure;
 import hotside.problem.ProblemBank;
 import hotside.problem.Template;
 import hotside.problem.Variant;
@@ -100,33 +100,16 @@ final class VariantCommand implements Callable<Integer> {
     }
 
     static String prompt(Variant variant, Maths maths) {
-        return new LessonText(maths)
-                .of(variant.template().prompt(), name -> variant.shown().getOrDefault(name, name));
+        return new ProblemText(maths).prompt(variant);
     }
 
     /** The ladder of hints; its last rung is the full working. */
     static List<String> hints(Variant variant, Maths maths) {
-        List<String> hints = new ArrayList<>();
-        LessonText text = new LessonText(maths);
-        variant.template()
-                .hints()
-                .forEach(
-                        h ->
-                                hints.add(
-                                        text.of(
-                                                h,
-                                                name -> variant.shown().getOrDefault(name, name))));
-        hints.add(working(variant, maths));
-        return hints;
+        return new ProblemText(maths).hints(variant);
     }
 
     static String working(Variant variant, Maths maths) {
-        WorkingText text = new WorkingText(maths);
-        StringBuilder out = new StringBuilder();
-        variant.run()
-                .workings()
-                .forEach(w -> out.append(text.of(w, variant.system(), variant.ambient())));
-        return out.toString();
+        return new ProblemText(maths).working(variant);
     }
 
     private static void tell(Variant variant, Maths maths, PrintWriter out) {
@@ -169,11 +152,50 @@ final class VariantCommand implements Callable<Integer> {
                                                     .get(given.name())
                                                     .replace('\u00a0', ' ')));
             for (int i = 0; i < variant.answers().size(); i++) {
-                row.add(Answers.told(variant, i));
+                row.add(Answers.key(variant, i));
             }
             rows.add(row);
         }
         TextTable.print(rows, out);
+    }
+
+    private static List<Map<String, Object>> options(Variant variant) {
+        return variant.lettered().stream()
+                .map(
+                        o ->
+                                Json.object(
+                                        "letter", o.letter(),
+                                        "id", o.id(),
+                                        "text", o.text(),
+                                        "right", o.right(),
+                                        "because", o.because()))
+                .toList();
+    }
+
+    private static Map<String, Object> chart(Figure figure) {
+        return Json.object(
+                "x", axis(figure.x()),
+                "y", axis(figure.y()),
+                "curves",
+                        figure.curves().stream()
+                                .map(
+                                        c ->
+                                                Json.object(
+                                                        "id", c.id(),
+                                                        "name", c.name(),
+                                                        "unit", c.scale().label(),
+                                                        "x", c.xs(),
+                                                        "y", c.ys()))
+                                .toList());
+    }
+
+    private static Map<String, Object> axis(Figure.Axis axis) {
+        return Json.object(
+                "label", axis.label(),
+                "unit", axis.scale().label(),
+                "from", axis.marks().low(),
+                "to", axis.marks().high(),
+                "step", axis.marks().step());
     }
 
     private static Map<String, Object> object(Variant variant, Maths maths) {
@@ -182,6 +204,10 @@ final class VariantCommand implements Callable<Integer> {
         for (int i = 0; i < template.asks().size(); i++) {
             Ask ask = template.asks().get(i);
             Variant.Answer answer = variant.answers().get(i);
+            if (template.kind().isLettered()) {
+                asks.add(Json.object("slot", ask.place(), "key", Answers.key(variant, i)));
+                continue;
+            }
             asks.add(
                     Json.object(
                             "slot", ask.place(),
@@ -207,6 +233,8 @@ final class VariantCommand implements Callable<Integer> {
                 "prompt", prompt(variant, maths),
                 "given", given,
                 "ask", asks,
+                "options", options(variant),
+                "charts", variant.figures().stream().map(VariantCommand::chart).toList(),
                 "mistakes",
                         variant.slips().stream()
                                 .map(

@@ -5,17 +5,26 @@ import hotside.content.ContentFile;
 import hotside.content.ContentFolder;
 import hotside.content.Finding;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** All lessons that could be read, in order, with what was wrong with the rest. */
 public final class Course {
     private final List<Lesson> lessons;
     private final List<Finding> findings;
+    private final Glossary glossary;
+    private final Map<Term, Lesson> firstUses = new LinkedHashMap<>();
 
-    private Course(List<Lesson> lessons, List<Finding> findings) {
+    private Course(List<Lesson> lessons, Glossary glossary, List<Finding> findings) {
         this.lessons = List.copyOf(lessons);
+        this.glossary = glossary;
         this.findings = List.copyOf(findings);
+        TermMarker marker = new TermMarker(glossary);
+        for (Lesson lesson : lessons) {
+            marker.mark(lesson).forEach(term -> firstUses.putIfAbsent(term, lesson));
+        }
     }
 
     /** The lessons that come with the program. */
@@ -27,16 +36,19 @@ public final class Course {
     public static Course of(ContentFolder folder) {
         List<Lesson> lessons = new ArrayList<>();
         List<Finding> findings = new ArrayList<>(folder.findings());
+        Glossary glossary = Glossary.of(folder);
         for (ContentFile file : folder.files()) {
-            LessonReader.read(file).ifPresent(lessons::add);
+            if (!Glossary.isGlossary(file)) {
+                LessonReader.read(file).ifPresent(lessons::add);
+            }
             findings.addAll(file.findings().list());
         }
-        return new Course(lessons, findings);
+        return new Course(lessons, glossary, findings);
     }
 
     /**
      * This course and another one. Where both have a lesson, the other's takes its place; a new one
-     * goes behind its strand, or to the end.
+     * goes behind its strand, or to the end. The same holds for terms.
      */
     public Course with(Course other) {
         List<Lesson> both = new ArrayList<>(lessons);
@@ -51,7 +63,7 @@ public final class Course {
         }
         List<Finding> all = new ArrayList<>(findings);
         all.addAll(other.findings);
-        return new Course(both, all);
+        return new Course(both, glossary.with(other.glossary), all);
     }
 
     public List<Lesson> lessons() {
@@ -61,6 +73,16 @@ public final class Course {
     /** What is wrong with the files, in their order. */
     public List<Finding> findings() {
         return findings;
+    }
+
+    /** The words of the trade. */
+    public Glossary glossary() {
+        return glossary;
+    }
+
+    /** The first lesson that uses a term. */
+    public Optional<Lesson> firstUse(Term term) {
+        return Optional.ofNullable(firstUses.get(term));
     }
 
     public Optional<Lesson> find(String id) {

@@ -48,6 +48,29 @@ public record Lesson(
         parts = List.copyOf(parts);
     }
 
+    /**
+     * The same with other values in some places.
+     *
+     * @param others how they were written
+     * @param si the same in SI
+     */
+    public Lesson with(List<Given> others, Values si) {
+        List<Given> changed = new ArrayList<>(named);
+        changed.replaceAll(
+                given ->
+                        others.stream()
+                                .filter(other -> other.name().equals(given.name()))
+                                .findFirst()
+                                .orElse(given));
+        Values all = values;
+        for (String name : si.names()) {
+            all = all.with(name, si.get(name));
+        }
+        return new Lesson(
+                id, strand, title, skills, needs, minutes, sources, cautions, changed, all, chain,
+                body, parts);
+    }
+
     /** The text, and the texts inside its parts. */
     public List<Node> texts() {
         List<Node> texts = new ArrayList<>(List.of(body));
@@ -56,6 +79,10 @@ public record Lesson(
                 texts.add(aside.content());
             } else if (part instanceof Part.WorkedExample worked) {
                 texts.add(worked.intro());
+            } else if (part instanceof Part.FadedExample faded) {
+                texts.add(faded.intro());
+            } else if (part instanceof Part.Prediction prediction) {
+                texts.add(prediction.explain());
             }
         }
         return texts;

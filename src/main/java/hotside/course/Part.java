@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.course;
 
+import hotside.cell.Rig;
+import hotside.problem.SkillMap;
+import hotside.problem.Template;
 import hotside.relation.Relation;
 import hotside.relation.Slot;
 import hotside.relation.Values;
@@ -38,6 +41,57 @@ public sealed interface Part {
     record WorkedExample(List<String> uses, String title, Node intro) implements Part {}
 
     /**
+     * A worked example whose last steps are left out, with numbers of its own.
+     *
+     * @param uses names in the lesson's chain, in order
+     * @param title what the example is about
+     * @param intro Markdown before the working
+     * @param blank how many of the last steps are left out, 1 at least
+     * @param template the example as a problem that asks for its last result
+     */
+    record FadedExample(List<String> uses, String title, Node intro, int blank, Template template)
+            implements Part {
+        public FadedExample {
+            uses = List.copyOf(uses);
+        }
+    }
+
+    /**
+     * A picture that the program draws.
+     *
+     * @param diagram which
+     * @param start the inputs of its relation, SI; none if it has no relation
+     * @param follows the calculator before it whose values it takes as they move
+     */
+    record DiagramFigure(Diagram diagram, Values start, Optional<Calculator> follows)
+            implements Part {}
+
+    /**
+     * A change of a rig whose effect is foretold before it is run.
+     *
+     * @param question for people
+     * @param before the rig as it is
+     * @param after the rig with the change
+     * @param change how the lesson writes the change
+     * @param speed of the crankshaft, turns per second
+     * @param watched what is foretold
+     * @param explain Markdown that is shown after the run
+     */
+    record Prediction(
+            String question,
+            Rig before,
+            Rig after,
+            String change,
+            double speed,
+            List<Watched> watched,
+            Node explain)
+            implements Part {
+        public Prediction {
+            watched = List.copyOf(watched);
+        }
+    }
+
+    /**
      * Curves of a relation.
      *
      * @param relation which
@@ -65,6 +119,13 @@ public sealed interface Part {
             each = List.copyOf(each);
         }
     }
+
+    /**
+     * The skills as a picture.
+     *
+     * @param map which
+     */
+    record SkillPicture(SkillMap map) implements Part {}
 
     /**
      * Something beside the line of thought.

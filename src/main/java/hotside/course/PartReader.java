@@ -21,15 +21,12 @@ import hotside.unit.Expected;
 import hotside.unit.Quantity;
 import hotside.unit.Typed;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.commonmark.node.FencedCodeBlock;
-import org.commonmark.node.Node;
 
 /**
  * Reads the fenced blocks that embed living parts. A block with another info string stays what it
@@ -41,9 +38,17 @@ final class PartReader {
     private static final Pattern BETWEEN_COMMAS = Pattern.compile("[^,\\s][^,]*");
     private static final Pattern BY = Pattern.compile("(\\w+)\\s*=\\s*(.+)");
     private static final List<String> KINDS =
-            List.of("calculator", "problem", "worked", "chart", "note", "caution");
+            List.of(
+                    "calculator",
+                    "problem",
+                    "worked",
+                    "faded",
+                    "chart",
+                    "diagram",
+                    "predict",
+                    "note",
+                    "caution");
     private static final int MOST_CURVES = 6;
-    private static final int LONGEST_LINE = 1_000;
 
     private final ContentFile file;
     private final Findings findings;
@@ -51,6 +56,9 @@ final class PartReader {
     private final Values values;
     private final List<Given> named;
     private final double ambient;
+
+    /** The parts read so far, in the order of the page. */
+    private final List<Part> ready = new ArrayList<>();
 
     PartReader(ContentFile file, Chain chain, Values values, List<Given> named, double ambient) {
         this.file = file;
@@ -62,15 +70,24 @@ final class PartReader {
     }
 
     Optional<Part> read(FencedCodeBlock fence) {
+        Optional<Part> part = one(fence);
+        part.ifPresent(ready::add);
+        return part;
+    }
+
+    private Optional<Part> one(FencedCodeBlock fence) {
         String[] words =
                 fence.getInfo() == null ? new String[0] : fence.getInfo().strip().split("\\s+");
         String kind = words.length == 0 ? "" : words[0];
-        Block block = new Block(fence, words);
+        Fence block = new Fence(file, fence, words);
         return switch (kind) {
             case "calculator" -> calculator(block);
             case "problem" -> problem(block);
             case "worked" -> worked(block);
+            case "faded" -> faded(block);
             case "chart" -> chart(block);
+            case "diagram" -> diagram(block);
+            case "predict" -> new PredictReader(block, findings, ambient).read();
             case "note", "caution" ->
                     Optional.of(new Part.Aside(kind.equals("caution"), block.markdown()));
             default -> {
@@ -88,90 +105,7 @@ final class PartReader {
         };
     }
 
-    /** A fence, its words and its lines of {@code key: value}. */
-    private final class Block {
-        private final FencedCodeBlock fence;
-        private final String[] words;
-        private final Map<String, ScalarNode> lines = new LinkedHashMap<>();
-        private final Map<String, Place> keys = new LinkedHashMap<>();
-
-        Block(FencedCodeBlock fence, String[] words) {
-            this.fence = fence;
-            this.words = words;
-        }
-
-        private int line() {
-            return fence.getSourceSpans().get(0).getLineIndex();
-        }
-
-        private int column() {
-            return fence.getSourceSpans().get(0).getColumnIndex();
-        }
-
-        Place start() {
-            return Markup.place(file, line(), column());
-        }
-
-        /** Where a word of the opening line stands; its end where there is no such word. */
-        Place word(int index) {
-            if (findings.isFull()) {
-                return Place.START;
-            }
-            String text = file.body().lines().skip(line()).findFirst().orElse("");
-            int at = column();
-            for (int i = 0; i <= index && i < words.length; i++) {
-                at = text.indexOf(words[i], i == 0 ? at : at + words[i - 1].length());
-            }
-            // A word with an escape in it is not found as it is spelt.
-            int known = at < 0 ? column() : at;
-            return Markup.place(file, line(), index < words.length ? known : text.length());
-        }
-
-        /** What is inside, with the places that it has in the file. */
-        Node markdown() {
-            return Markup.parse(fence.getLiteral(), line() + 1, column());
-        }
-
-        /** The word after the kind. */
-        String subject() {
-            return words.length > 1 ? words[1] : "";
-        }
-
-        Map<String, ScalarNode> keyed() {
-            String[] texts = fence.getLiteral().split("\n");
-            for (int i = 0; i < texts.length; i++) {
-                // In front of it stand only marks of quotes and lists, one column each.
-                Place place = file.inBody(line() + 2 + i, column() + 1);
-                int colon = texts[i].indexOf(':');
-                if (texts[i].isBlank()) {
-                    continue;
-                }
-                if (colon < 1 || texts[i].length() > LONGEST_LINE) {
-                    findings.add(
-                            place,
-                            colon < 1
-                                    ? "this line says nothing"
-                                    : "a line of " + texts[i].length() + " characters",
-                            "slot: value",
-                            "");
-                    continue;
-                }
-                String text = texts[i].substring(colon + 1);
-                int start = colon + 1 + (text.length() - text.stripLeading().length());
-                String key = texts[i].substring(0, colon).strip();
-                ScalarNode value =
-                        new ScalarNode(
-                                place.right(texts[i].codePointCount(0, start)), text.strip());
-                if (lines.put(key, value) != null) {
-                    findings.add(place, "\"" + key + "\" stands here twice", "once", "");
-                }
-                keys.put(key, place);
-            }
-            return lines;
-        }
-    }
-
-    private Optional<Relation> relation(Block block) {
+    private Optional<Relation> relation(Fence block) {
         Optional<Relation> relation = Catalogue.find(block.subject());
         if (relation.isEmpty()) {
             ChainReader.unknownRelation(new ScalarNode(block.word(1), block.subject()), findings);
@@ -179,8 +113,8 @@ final class PartReader {
         return relation;
     }
 
-    private Optional<Part> problem(Block block) {
-        if (block.words.length != 2) {
+    private Optional<Part> problem(Fence block) {
+        if (block.words().size() != 2) {
             findings.add(
                     block.word(1), "a problem block names one problem", "problem and its id", "");
             return Optional.empty();
@@ -188,33 +122,114 @@ final class PartReader {
         return Optional.of(new Part.ProblemCard(block.subject()));
     }
 
-    private Optional<Part> worked(Block block) {
-        List<String> uses = Arrays.asList(block.words).subList(1, block.words.length);
+    private Optional<Part> worked(Fence block) {
+        return uses(block).map(uses -> new Part.WorkedExample(uses, title(uses), block.markdown()));
+    }
+
+    private Optional<Part> faded(Fence block) {
+        return uses(block)
+                .flatMap(
+                        uses ->
+                                new FadedReader(block, findings, chain, named, ambient)
+                                        .read(uses, title(uses)));
+    }
+
+    /** The uses that a block names; nothing after a finding. */
+    private Optional<List<String>> uses(Fence block) {
+        List<String> uses = block.words().subList(1, block.words().size());
         List<String> known = chain.uses().stream().map(Chain.Use::name).toList();
-        if (uses.isEmpty() || !known.containsAll(uses)) {
-            int bad = 0;
-            while (bad < uses.size() && known.contains(uses.get(bad))) {
-                bad++;
-            }
+        if (!uses.isEmpty() && known.containsAll(uses)) {
+            return Optional.of(uses);
+        }
+        int bad = 0;
+        while (bad < uses.size() && known.contains(uses.get(bad))) {
+            bad++;
+        }
+        findings.add(
+                block.word(bad + 1),
+                "a " + block.words().get(0) + " block names what the lesson works",
+                known.isEmpty()
+                        ? "a name under \"work\" in the front matter"
+                        : "one or more of " + String.join(", ", known),
+                "");
+        return Optional.empty();
+    }
+
+    private String title(List<String> uses) {
+        return chain.uses().stream()
+                .filter(use -> use.name().equals(uses.get(uses.size() - 1)))
+                .map(use -> use.relation().title())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Optional<Part> diagram(Fence block) {
+        Optional<Diagram> found = Diagram.find(block.subject());
+        Map<String, ScalarNode> lines = block.keyed();
+        if (found.isEmpty()) {
+            List<String> known = Diagram.all().stream().map(Diagram::id).toList();
             findings.add(
-                    block.word(bad + 1),
-                    "a worked block names what the lesson works",
-                    known.isEmpty()
-                            ? "a name under \"work\" in the front matter"
-                            : "one or more of " + String.join(", ", known),
+                    block.word(1),
+                    "there is no diagram \"" + block.subject() + "\"",
+                    "one of " + String.join(", ", known),
+                    Nearest.to(block.subject(), known)
+                            .map(near -> "write \"" + near + "\"")
+                            .orElse(""));
+            return Optional.empty();
+        }
+        Diagram diagram = found.get();
+        Optional<Part.Calculator> follows =
+                Optional.ofNullable(lines.remove("follows")).flatMap(line -> leader(diagram, line));
+        if (diagram.relation().isEmpty()) {
+            lines.keySet()
+                    .forEach(
+                            line ->
+                                    findings.add(
+                                            block.key(line),
+                                            diagram.id() + " is drawn without numbers",
+                                            "no lines",
+                                            "take this line out"));
+            return Optional.of(new Part.DiagramFigure(diagram, Values.NONE, follows));
+        }
+        Relation relation = measuring(diagram.relation().get(), lines);
+        Values start = starts(block, relation, lines);
+        return Optional.of(
+                new Part.DiagramFigure(
+                        new Diagram(diagram.id(), diagram.title(), Optional.of(relation)),
+                        start,
+                        follows));
+    }
+
+    /** The nearest calculator of this name before a diagram that has inputs in common with it. */
+    private Optional<Part.Calculator> leader(Diagram diagram, ScalarNode line) {
+        Optional<Part.Calculator> found =
+                ready.stream()
+                        .filter(Part.Calculator.class::isInstance)
+                        .map(Part.Calculator.class::cast)
+                        .filter(calculator -> calculator.relation().id().equals(line.text()))
+                        .reduce((first, last) -> last);
+        if (found.isEmpty()) {
+            findings.add(
+                    line,
+                    "no calculator of \"" + line.text() + "\" stands before this diagram",
+                    "the id of the relation of a calculator before it",
+                    "");
+            return found;
+        }
+        if (diagram.shared(found.get().relation()).isEmpty()) {
+            findings.add(
+                    line,
+                    diagram.id() + " has nothing in common with " + line.text(),
+                    diagram.relation()
+                            .map(own -> "a calculator of " + own.id())
+                            .orElse("no such line: it is drawn without numbers"),
                     "");
             return Optional.empty();
         }
-        String title =
-                chain.uses().stream()
-                        .filter(use -> use.name().equals(uses.get(uses.size() - 1)))
-                        .map(use -> use.relation().title())
-                        .findFirst()
-                        .orElseThrow();
-        return Optional.of(new Part.WorkedExample(uses, title, block.markdown()));
+        return found;
     }
 
-    private Optional<Part> calculator(Block block) {
+    private Optional<Part> calculator(Fence block) {
         Optional<Relation> found = relation(block);
         Map<String, ScalarNode> lines = block.keyed();
         if (found.isEmpty()) {
@@ -256,7 +271,7 @@ final class PartReader {
                 .or(() -> GivenReader.measuredIn(scalar));
     }
 
-    private Optional<Part> chart(Block block) {
+    private Optional<Part> chart(Fence block) {
         Optional<Relation> found = relation(block);
         Map<String, ScalarNode> lines = block.keyed();
         ScalarNode title = lines.remove("title");
@@ -281,12 +296,12 @@ final class PartReader {
             return Optional.empty();
         }
         Optional<Slot> output = named(y, relation.outputs());
-        Optional<Slot> along = named(part(x, range, 1), numbers(relation));
+        Optional<Slot> along = named(Fence.part(x, range, 1), numbers(relation));
         if (along.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Double> from = value(part(x, range, 2), along.get());
-        Optional<Double> to = value(part(x, range, 3), along.get());
+        Optional<Double> from = value(Fence.part(x, range, 2), along.get());
+        Optional<Double> to = value(Fence.part(x, range, 3), along.get());
         Optional<Curves> curves = by == null ? Optional.of(Curves.ONE) : curves(by, relation);
         Values fixed = starts(block, relation, lines);
         if (output.isEmpty() || from.isEmpty() || to.isEmpty() || curves.isEmpty()) {
@@ -312,11 +327,6 @@ final class PartReader {
         static final Curves ONE = new Curves(Optional.empty(), List.of());
     }
 
-    /** A part of a value, with its own place. */
-    private static ScalarNode part(ScalarNode whole, Matcher matcher, int group) {
-        return new ScalarNode(whole.at(matcher.start(group)), matcher.group(group).strip());
-    }
-
     private Optional<Curves> curves(ScalarNode by, Relation relation) {
         Matcher form = BY.matcher(by.text());
         if (!form.matches() || !BETWEEN_COMMAS.matcher(form.group(2)).find()) {
@@ -324,11 +334,11 @@ final class PartReader {
                     by, "\"" + by.text() + "\" tells no curves apart", "slot = value, value", "");
             return Optional.empty();
         }
-        Optional<Slot> slot = named(part(by, form, 1), numbers(relation));
+        Optional<Slot> slot = named(Fence.part(by, form, 1), numbers(relation));
         List<Double> each = new ArrayList<>();
         Matcher values = BETWEEN_COMMAS.matcher(by.text()).region(form.start(2), form.end());
         while (values.find()) {
-            ScalarNode value = part(by, values, 0);
+            ScalarNode value = Fence.part(by, values, 0);
             slot.flatMap(s -> value(value, s)).ifPresent(each::add);
         }
         if (each.size() > MOST_CURVES) {
@@ -338,10 +348,10 @@ final class PartReader {
     }
 
     /** The typical values of a relation, with what the lines say in their place. */
-    private Values starts(Block block, Relation relation, Map<String, ScalarNode> lines) {
+    private Values starts(Fence block, Relation relation, Map<String, ScalarNode> lines) {
         Values start = relation.typical();
         for (Map.Entry<String, ScalarNode> line : lines.entrySet()) {
-            Place key = block.keys.get(line.getKey());
+            Place key = block.key(line.getKey());
             Optional<Slot> slot = named(new ScalarNode(key, line.getKey()), relation.inputs());
             Optional<Object> value = slot.flatMap(s -> anyValue(line.getValue(), s));
             if (value.isPresent()) {

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.desk;
 
+import hotside.learner.Backups;
 import hotside.learner.OwnContent;
 import hotside.learner.RecordFolder;
+import hotside.learner.Syllabus;
 import hotside.page.Words;
+import hotside.problem.SkillMap;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -42,7 +45,11 @@ public final class DeskApplication extends Application {
         // it.
         CompletableFuture<Library> library = CompletableFuture.supplyAsync(Libraries::read);
         Path data = RecordFolder.usual();
-        keeper = RecordKeeper.open(data, Platform::runLater);
+        keeper =
+                RecordKeeper.open(
+                        data,
+                        Platform::runLater,
+                        () -> Syllabus.of(SkillMap.shipped(), library.join().bank()));
         DeskWindow window =
                 new DeskWindow(
                         library.join(),
@@ -57,9 +64,11 @@ public final class DeskApplication extends Application {
         stage.setMinHeight(600);
         stage.show();
         window.openAtStart(keeper.remembered("lesson"));
+        keeper.onTrouble(DeskApplication::warn);
+        keeper.notice().ifPresent(DeskApplication::warn);
+        keeper.offered().ifPresent(copy -> offer(copy, window));
+        keeper.housekeeping();
         watch(window);
-        keeper.notice()
-                .ifPresent(text -> new Alert(Alert.AlertType.WARNING, text, ButtonType.OK).show());
     }
 
     /** A teacher who writes sees what was saved a moment later. */
@@ -82,6 +91,18 @@ public final class DeskApplication extends Application {
         watcher.shutdownNow();
         if (keeper != null) {
             keeper.close();
+        }
+    }
+
+    private static void warn(String text) {
+        new Alert(Alert.AlertType.WARNING, text, ButtonType.OK).show();
+    }
+
+    /** A copy of a damaged record is there. */
+    private void offer(Backups.Copy copy, DeskWindow window) {
+        String question = Words.of("record.offer", copy.made(), copy.answers());
+        if (new WindowConsent(window.scene()).to(Words.of("record.offer-title"), question)) {
+            keeper.putBack(copy, answers -> warn(Words.of("record.put-back", answers)));
         }
     }
 

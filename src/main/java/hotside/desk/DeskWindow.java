@@ -4,15 +4,21 @@ package hotside.desk;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import hotside.course.Lesson;
+import hotside.course.LookUp;
 import hotside.course.Part;
 import hotside.course.RelationLessons;
+import hotside.learner.Attempt;
+import hotside.learner.Syllabus;
+import hotside.learner.Wish;
 import hotside.page.Maths;
 import hotside.page.Shell;
 import hotside.page.Words;
+import hotside.problem.SkillMap;
 import hotside.relation.Relation;
 import hotside.unit.UnitSystem;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -30,6 +36,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -47,11 +54,17 @@ final class DeskWindow {
     private Library library;
     private final LongSupplier seeds;
     private Outline outline;
+    private LookUpPages lookUp;
+    private final Worker worker;
+    private final Chooser chooser;
     private final PagesPlace course;
     private final PagesPlace relations;
+    private final PracticePlace practice;
+    private final MyWorkPlace myWork;
     private final Map<Place, ToggleButton> places = new LinkedHashMap<>();
     private Place current;
-    private final Keeper keeper;
+    private final RecordKeeper keeper;
+    private Consent consent;
     private final Consumer<String> browser;
     private final Set<String> solved = new HashSet<>();
     private final ToggleButton si = new ToggleButton(Words.of("desk.units.si"));
@@ -70,7 +83,7 @@ final class DeskWindow {
     DeskWindow(
             Library library,
             Settings settings,
-            Keeper keeper,
+            RecordKeeper keeper,
             LongSupplier seeds,
             Path storage,
             Consumer<String> browser) {
@@ -90,13 +103,10 @@ final class DeskWindow {
                 new PageView(
                         Shell.html(settings.theme(), settings.percent()), storage, new FromPage());
         this.seeds = seeds;
-        this.outline = Outline.ofLessons(library.course().lessons(), this::open);
-        this.course =
-                pages(
-                        "course",
-                        library.course().lessons(),
-                        outline,
-                        lesson -> keeper.remember("lesson", lesson.id()));
+        this.worker = new Worker(Platform::runLater);
+        this.chooser = new FileChoosers(scene::getWindow);
+        this.outline = outlined();
+        this.course = pages("course", library.course().lessons(), outline, this::leftOff);
         List<Lesson> relationPages = RelationLessons.all();
         this.relations =
                 pages(
@@ -104,8 +114,6 @@ final class DeskWindow {
                         relationPages,
                         Outline.ofRelations(relationPages, DeskWindow::searched, this::open),
                         page -> {});
-        Worker worker = new Worker(Platform::runLater);
-        Chooser chooser = new FileChoosers(scene::getWindow);
         ToPage logsPage = new ToPage();
         RunLogsPlace logs = new RunLogsPlace(logsPage, worker, chooser, keeper, SampleTrial::run);
         logsPage.of = logs;
@@ -132,19 +140,19 @@ final class DeskWindow {
                         storage.toAbsolutePath().getParent(),
                         Clock.systemDefaultZone());
         classPage.of = theClass;
+        consent = new WindowConsent(scene);
+        Syllabus syllabus = Syllabus.of(SkillMap.shipped(), library.bank());
+        this.practice = practice(syllabus);
+        this.myWork = myWork(chooser);
         addPlace(course);
+        addPlace(practice);
+        addPlace(myWork);
         addPlace(relations);
         addPlace(cell);
         addPlace(logs);
         addPlace(theClass);
         current = course;
-        keeper.solved()
-                .forEach(
-                        (problem, right) -> {
-                            if (right) {
-                                solved.add(problem);
-                            }
-                        });
+        readSolved();
         root.getStyleClass().add("desk");
         root.setTop(bar());
         root.setLeft(outline.node());
@@ -184,14 +192,33 @@ final class DeskWindow {
         return library.maths();
     }
 
+    /** The outline of the course, with what stands above it. */
+    private Outline outlined() {
+        lookUp = new LookUpPages(library);
+        Outline made = Outline.ofLessons(library.course().lessons(), this::open);
+        SaveAs saveAs =
+                new SaveAs(
+                        () -> library,
+                        () -> course.content().lesson(),
+                        () -> settings.system(),
+                        worker,
+                        chooser);
+        made.top(new CourseTools(lookUp, this::open, saveAs.nodes()).node());
+        return made;
+    }
+
     /** Takes other content, and shows the open lesson as it now is. */
     void library(Library other) {
         library = other;
-        outline = Outline.ofLessons(other.course().lessons(), this::open);
+        outline = outlined();
         outline.progress(solved::contains);
         course.pages(other.course().lessons(), outline);
         course.content().content(other.course(), other.bank());
         relations.content().content(other.course(), other.bank());
+        Syllabus syllabus = Syllabus.of(SkillMap.shipped(), other.bank());
+        keeper.syllabus(syllabus);
+        practice.content(other.bank(), syllabus);
+        myWork.content(other.bank());
         if (current == course) {
             Optional<Lesson> open =
                     course.content().lesson().flatMap(lesson -> other.course().find(lesson.id()));
@@ -215,6 +242,13 @@ final class DeskWindow {
     void open(Place place) {
         enter(place);
         place.open();
+    }
+
+    /** Where the person goes on next time; pages to look things up in are no such place. */
+    private void leftOff(Lesson lesson) {
+        if (!lesson.id().startsWith(LookUp.PREFIX)) {
+            keeper.remember("lesson", lesson.id());
+        }
     }
 
     /** The place of this id. */
@@ -246,10 +280,68 @@ final class DeskWindow {
                                 toPage,
                                 new ToRecord(),
                                 seeds,
-                                Clock.systemUTC()),
+                                Clock.systemUTC(),
+                                worker),
                         opened);
         toPage.of = place;
         return place;
+    }
+
+    private PracticePlace practice(Syllabus syllabus) {
+        ToPage toPage = new ToPage();
+        PracticePlace place =
+                new PracticePlace(
+                        library.bank(),
+                        syllabus,
+                        library.maths(),
+                        toPage,
+                        keeper,
+                        new ToRecord()::solved,
+                        seeds,
+                        Clock.systemDefaultZone(),
+                        new Ticks(Platform::runLater));
+        toPage.of = place;
+        return place;
+    }
+
+    private MyWorkPlace myWork(Chooser chooser) {
+        ToPage toPage = new ToPage();
+        MyWorkPlace place =
+                new MyWorkPlace(
+                        toPage,
+                        keeper,
+                        keeper,
+                        new MyWorkReading(library.bank(), ZoneId.systemDefault()),
+                        chooser,
+                        (title, question) -> consent.to(title, question),
+                        new FromMyWork(),
+                        Clock.systemDefaultZone());
+        toPage.of = place;
+        return place;
+    }
+
+    PracticePlace practicePlace() {
+        return practice;
+    }
+
+    MyWorkPlace myWorkPlace() {
+        return myWork;
+    }
+
+    /** Who asks the person for a yes, for tests. */
+    void consent(Consent other) {
+        consent = other;
+    }
+
+    private void readSolved() {
+        solved.clear();
+        keeper.solved()
+                .forEach(
+                        (problem, right) -> {
+                            if (right) {
+                                solved.add(problem);
+                            }
+                        });
     }
 
     private void addPlace(Place place) {
@@ -338,13 +430,11 @@ final class DeskWindow {
         larger.setOnAction(e -> settings(settings.larger()));
         dark.setId("theme-dark");
         dark.setOnAction(e -> settings(settings.dark(dark.isSelected())));
-        Region space = new Region();
-        HBox.setHgrow(space, Priority.ALWAYS);
-        HBox bar =
+        FlowPane left = new FlowPane(name);
+        left.getChildren().addAll(places.values());
+        left.getStyleClass().add("left");
+        HBox right =
                 new HBox(
-                        name,
-                        row(places.values()),
-                        space,
                         new Label(Words.of("desk.units")),
                         row(List.of(si, us)),
                         new Label(Words.of("desk.text")),
@@ -352,6 +442,12 @@ final class DeskWindow {
                         size,
                         larger,
                         dark);
+        right.getStyleClass().add("right");
+        // Nothing is cut short: the places take more rows, then the rest a row of its own.
+        right.setMinWidth(Region.USE_PREF_SIZE);
+        right.getChildren().forEach(node -> ((Region) node).setMinWidth(Region.USE_PREF_SIZE));
+        HBox bar = new HBox(left, right);
+        HBox.setHgrow(left, Priority.ALWAYS);
         bar.getStyleClass().add("bar");
         return bar;
     }
@@ -361,6 +457,28 @@ final class DeskWindow {
         row.getChildren().addAll(buttons);
         row.getStyleClass().add("pair");
         return row;
+    }
+
+    private final class FromMyWork implements MyWorkPlace.Doors {
+        @Override
+        public void practise(Wish wish) {
+            enter(practice);
+            practice.open(wish);
+        }
+
+        @Override
+        public void again(Attempt attempt) {
+            enter(practice);
+            practice.again(attempt);
+        }
+
+        @Override
+        public void changed() {
+            practice.forget();
+            readSolved();
+            outline.progress(solved::contains);
+            settings(keeper.settings());
+        }
     }
 
     /** Tries go to the record; what is solved shows in the outline. */
@@ -395,7 +513,12 @@ final class DeskWindow {
 
         @Override
         public void follow(String href) {
-            if (href.startsWith("lesson:")) {
+            Optional<Lesson> page = lookUp.page(href);
+            if (page.isPresent()) {
+                open(page.get());
+            } else if (href.startsWith("term:")) {
+                lessonPlace().explain(href.substring("term:".length()));
+            } else if (href.startsWith("lesson:")) {
                 library.course()
                         .find(href.substring("lesson:".length()))
                         .ifPresent(DeskWindow.this::open);

@@ -11,6 +11,7 @@ import hotside.page.LessonPage;
 import hotside.page.LessonText;
 import hotside.page.Maths;
 import hotside.page.ProblemState;
+import hotside.page.TermNote;
 import hotside.page.Words;
 import hotside.problem.AskMe;
 import hotside.problem.ProblemBank;
@@ -46,6 +47,8 @@ final class LessonPlace {
     private final CalculatorCard calculators;
     private final ProblemCards problems;
     private final LessonText text;
+    private final LessonParts parts;
+    private final TermNote notes;
 
     private final Map<Part, String> ids = new IdentityHashMap<>();
     private final Map<String, CalculatorState> calculator = new LinkedHashMap<>();
@@ -62,7 +65,8 @@ final class LessonPlace {
             Page page,
             Tries tries,
             LongSupplier seeds,
-            Clock clock) {
+            Clock clock,
+            Worker worker) {
         this.course = course;
         this.bank = bank;
         this.page = page;
@@ -72,6 +76,8 @@ final class LessonPlace {
         this.calculators = new CalculatorCard(maths);
         this.problems = new ProblemCards(maths, page, tries, seeds, clock);
         this.text = new LessonText(maths);
+        this.notes = new TermNote(maths);
+        this.parts = new LessonParts(maths, page, worker);
     }
 
     Optional<Lesson> lesson() {
@@ -91,6 +97,7 @@ final class LessonPlace {
         calculator.clear();
         calculatorStart.clear();
         problems.clear(opened.id());
+        parts.open(opened, system);
         int charts = 0;
         int calculators = 0;
         int cards = 0;
@@ -107,6 +114,8 @@ final class LessonPlace {
                 String id = "p" + ++cards;
                 ids.put(part, id);
                 bank.find(card.problem()).ifPresent(t -> problems.draw(id, t));
+            } else {
+                parts.add(part).ifPresent(id -> ids.put(part, id));
             }
         }
         draw();
@@ -121,6 +130,7 @@ final class LessonPlace {
         chartWidth = width;
         calculator.replaceAll((id, state) -> state.chartWidth(width));
         calculatorStart.replaceAll((id, state) -> state.chartWidth(width));
+        problems.chartWidth(width);
         if (lesson != null) {
             draw();
         }
@@ -133,6 +143,7 @@ final class LessonPlace {
         }
         system = other;
         problems.units(other, ASK_ME);
+        parts.units(other);
         if (lesson == null) {
             return;
         }
@@ -150,6 +161,8 @@ final class LessonPlace {
             actOnCalculator("ask-me", calculator.get(id));
         } else if (problems.has(part)) {
             problems.act(action, part);
+        } else {
+            parts.act(action, part);
         }
     }
 
@@ -165,11 +178,14 @@ final class LessonPlace {
             page.replace(part + "-curve", calculators.curve(turned));
         } else if (state != null) {
             state.relation().slot(slot).ifPresent(s -> set(state, s, kind, value));
+        } else {
+            parts.edit(part, slot, kind, value);
         }
     }
 
     /**
-     * A chart was pointed at: a calculator takes the value there, a figure reads its curves there.
+     * A chart was pointed at: a calculator takes the value there, a figure reads its curves there,
+     * a problem measures there.
      *
      * @param across 0 at the left edge of the chart to 1 at its right edge
      */
@@ -180,6 +196,9 @@ final class LessonPlace {
             moved(state, over, CalculatorCard.pointed(state, over, across));
         }
         figures.point(part, across);
+        if (problems.has(part)) {
+            problems.point(part, across);
+        }
     }
 
     /** An arrow key was pressed on a chart. */
@@ -191,6 +210,9 @@ final class LessonPlace {
             page.focus(part + "-svg");
         }
         figures.nudge(part, steps);
+        if (problems.has(part)) {
+            problems.nudge(part, steps);
+        }
     }
 
     /** The card's present state, for tests and the tour. */
@@ -201,6 +223,18 @@ final class LessonPlace {
     /** The card's present state, for tests and the tour. */
     Optional<ProblemState> problem(String id) {
         return problems.state(id);
+    }
+
+    /** Says what a term means, in a note; an unknown one puts the note away. */
+    void explain(String slug) {
+        page.replace(
+                "term-note",
+                course.glossary().find(slug).map(term -> notes.html(course, term)).orElse(""));
+    }
+
+    /** Faded examples, predictions and diagrams, for tests and the tour. */
+    LessonParts parts() {
+        return parts;
     }
 
     /** Shows the open lesson as it was left. */
@@ -238,7 +272,7 @@ final class LessonPlace {
             if (part instanceof Part.Calculator) {
                 return calculators.html(calculator.get(id));
             }
-            return problems.html(id);
+            return part instanceof Part.ProblemCard ? problems.html(id) : parts.html(part, id);
         }
 
         @Override
@@ -305,6 +339,7 @@ final class LessonPlace {
     private void update(CalculatorState state) {
         String id = state.id();
         calculator.put(id, state);
+        lead(id, state);
         page.replace(id + "-out", calculators.outputs(state));
         page.replace(id + "-cautions", calculators.cautions(state));
         if (state.over().isPresent()) {
@@ -313,6 +348,16 @@ final class LessonPlace {
         if (state.working()) {
             page.replace(id + "-work", calculators.working(state));
         }
+    }
+
+    /** Diagrams that follow this calculator move with it. */
+    private void lead(String id, CalculatorState state) {
+        ids.forEach(
+                (part, itsId) -> {
+                    if (itsId.equals(id) && part instanceof Part.Calculator leader) {
+                        parts.follow(leader, state.values());
+                    }
+                });
     }
 
     private void actOnCalculator(String action, CalculatorState state) {

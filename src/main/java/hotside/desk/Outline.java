@@ -52,6 +52,11 @@ final class Outline {
         return new Outline(lessons, true, open);
     }
 
+    /** Puts something above the list. */
+    void top(Node tools) {
+        frame.setTop(tools);
+    }
+
     /** The relations, with a field that narrows the list down. */
     static Outline ofRelations(
             List<Lesson> pages, Function<Lesson, String> searched, Consumer<Lesson> open) {
@@ -108,9 +113,7 @@ final class Outline {
     /** Marks the open lesson. */
     void select(Lesson lesson) {
         ToggleButton button = buttons.get(lesson);
-        if (button != null) {
-            group.selectToggle(button);
-        }
+        group.selectToggle(button);
     }
 
     /** Shows how far each lesson's problems are worked. */

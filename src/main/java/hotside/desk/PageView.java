@@ -67,7 +67,8 @@ final class PageView {
          * A chart was pointed at.
          *
          * @param part its {@code data-part}
-         * @param across 0 at its left edge to 1 at its right edge
+         * @param across 0 at its left edge to 1 at its right edge; where {@code data-chart} is
+         *     {@code level}, 0 at its upper edge to 1 at its lower edge
          */
         void point(String part, double across);
 
@@ -75,7 +76,8 @@ final class PageView {
          * An arrow key was pressed on a chart.
          *
          * @param part its {@code data-part}
-         * @param steps negative to the left; larger with shift
+         * @param steps negative to the left, or downwards where {@code data-chart} is {@code
+         *     level}; larger with shift
          */
         void nudge(String part, int steps);
     }
@@ -171,14 +173,21 @@ final class PageView {
         whenReady(() -> document().getDocumentElement().setAttribute(attribute, value));
     }
 
-    /** Moves the cursor line of a chart to a place along the chart's own horizontal coordinate. */
+    /**
+     * Moves the hair line of a chart to a place along the chart's own horizontal coordinate, or
+     * upright one where its heights are measured.
+     */
     void cursor(String chart, double at) {
         whenReady(
                 () -> {
-                    if (document().getElementById(chart) instanceof JSObject frame
-                            && frame.call("querySelector", "line.cursor") instanceof Element line) {
-                        line.setAttribute("x1", String.valueOf(at));
-                        line.setAttribute("x2", String.valueOf(at));
+                    if (!(document().getElementById(chart) instanceof JSObject frame)) {
+                        return;
+                    }
+                    boolean level = isLevel((Element) frame);
+                    String which = level ? "line.ruler" : "line.cursor";
+                    if (frame.call("querySelector", which) instanceof Element line) {
+                        line.setAttribute(level ? "y1" : "x1", String.valueOf(at));
+                        line.setAttribute(level ? "y2" : "x2", String.valueOf(at));
                         line.setAttribute("visibility", "visible");
                     }
                 });
@@ -351,7 +360,7 @@ final class PageView {
                 return;
             }
             if (element.hasAttribute("data-chart") && event instanceof MouseEvent mouse) {
-                point(element, mouse.getClientX());
+                point(element, mouse);
                 return;
             }
             if (element.getTagName().equalsIgnoreCase("a")) {
@@ -369,10 +378,16 @@ final class PageView {
                 element.getAttribute("data-arg"));
     }
 
-    private void point(Element chart, int clientX) {
+    private void point(Element chart, MouseEvent mouse) {
         JSObject box = (JSObject) ((JSObject) chart).call("getBoundingClientRect");
-        double across = (clientX - number(box, "left")) / number(box, "width");
-        listener.point(chart.getAttribute("data-part"), across);
+        double across = (mouse.getClientX() - number(box, "left")) / number(box, "width");
+        double down = (mouse.getClientY() - number(box, "top")) / number(box, "height");
+        listener.point(chart.getAttribute("data-part"), isLevel(chart) ? down : across);
+    }
+
+    /** True for a chart whose heights are measured. */
+    private static boolean isLevel(Element chart) {
+        return "level".equals(chart.getAttribute("data-chart"));
     }
 
     /**
@@ -383,7 +398,8 @@ final class PageView {
         if (!ready.isDone()) {
             return;
         }
-        boolean arrow = event.getCode() == KeyCode.LEFT || event.getCode() == KeyCode.RIGHT;
+        boolean along = event.getCode() == KeyCode.LEFT || event.getCode() == KeyCode.RIGHT;
+        boolean arrow = along || event.getCode() == KeyCode.UP || event.getCode() == KeyCode.DOWN;
         if (event.getCode() != KeyCode.ENTER && !arrow) {
             return;
         }
@@ -391,11 +407,10 @@ final class PageView {
         if (!(focused instanceof Element element)) {
             return;
         }
-        if (arrow && element.hasAttribute("data-chart")) {
+        if (arrow && element.hasAttribute("data-chart") && along != isLevel(element)) {
             int steps = event.isShiftDown() ? 10 : 1;
-            listener.nudge(
-                    element.getAttribute("data-part"),
-                    event.getCode() == KeyCode.LEFT ? -steps : steps);
+            boolean less = event.getCode() == KeyCode.LEFT || event.getCode() == KeyCode.DOWN;
+            listener.nudge(element.getAttribute("data-part"), less ? -steps : steps);
             event.consume();
         } else if (!arrow && element.hasAttribute("data-enter")) {
             listener.act(element.getAttribute("data-enter"), element.getAttribute("data-part"), "");

@@ -5,6 +5,7 @@ import hotside.page.Html;
 import hotside.page.Maths;
 import hotside.page.ProblemCard;
 import hotside.page.ProblemState;
+import hotside.page.ReadingCursor;
 import hotside.page.Words;
 import hotside.problem.Marker;
 import hotside.problem.Template;
@@ -29,6 +30,14 @@ import java.util.function.LongSupplier;
  * place that has problems uses it.
  */
 final class ProblemCards {
+    /** Width of charts at 100 % text. */
+    private static final int CHART_WIDTH = 680;
+
+    /** Begins the action that moves an item, before its letter. */
+    private static final String UP = "up:";
+
+    private static final String DOWN = "down:";
+
     private final Page page;
     private final Tries tries;
     private final LongSupplier seeds;
@@ -38,6 +47,7 @@ final class ProblemCards {
     private final Map<Variant, Instant> drawnAt = new IdentityHashMap<>();
     private String where = "";
     private UnitSystem system = UnitSystem.SI_SHOP;
+    private int chartWidth = CHART_WIDTH;
 
     /**
      * @param seeds where fresh numbers come from
@@ -70,7 +80,7 @@ final class ProblemCards {
     /** A card with these numbers. */
     void put(String id, Variant variant) {
         drawnAt.put(variant, clock.instant());
-        states.put(id, ProblemState.fresh(id, variant));
+        states.put(id, ProblemState.fresh(id, variant).chartWidth(chartWidth));
     }
 
     boolean has(String id) {
@@ -105,16 +115,90 @@ final class ProblemCards {
                                                 other)));
     }
 
-    /** An answer was typed. */
+    /** Draws charts for another text size from now on. */
+    void chartWidth(int width) {
+        chartWidth = width;
+        states.replaceAll((id, state) -> state.chartWidth(width));
+    }
+
+    /**
+     * An answer was typed, or an option taken or ticked.
+     *
+     * @param ask the number of the ask; for a tick, the letter of its option
+     * @param value as typed; the letter taken; for a tick, {@code true} or {@code false}
+     */
     void edit(String id, String ask, String value) {
-        states.put(id, states.get(id).typed(Integer.parseInt(ask), value));
+        ProblemState state = states.get(id);
+        boolean tick = !Character.isDigit(ask.charAt(0));
+        states.put(
+                id,
+                tick
+                        ? state.ticked(ask, Boolean.parseBoolean(value))
+                        : state.typed(Integer.parseInt(ask), value));
+    }
+
+    /**
+     * The chart of a card was pointed at.
+     *
+     * @param along 0 to 1: from left to right, or from top to bottom where heights are measured
+     */
+    void point(String id, double along) {
+        ProblemState state = states.get(id);
+        cursor(state).ifPresent(line -> measure(state, line, line.pointed(along, along)));
+    }
+
+    /** An arrow key was pressed on the chart of a card. */
+    void nudge(String id, int steps) {
+        ProblemState state = states.get(id);
+        cursor(state)
+                .ifPresent(
+                        line -> {
+                            double from =
+                                    Double.isNaN(state.cursor()) ? line.middle() : state.cursor();
+                            measure(state, line, line.moved(from, steps));
+                        });
+    }
+
+    private static Optional<ReadingCursor> cursor(ProblemState state) {
+        return ReadingCursor.of(state.variant(), state.chartWidth());
+    }
+
+    private void measure(ProblemState state, ReadingCursor line, double at) {
+        states.put(state.id(), state.cursor(at));
+        page.cursor(state.id() + "-svg", line.pixel(at));
+        page.replace(
+                state.id() + "-reading", Html.escape(Words.of("chart.measured", line.answer(at))));
+    }
+
+    /** The point that the hair line stands at becomes the answer. */
+    private void take(ProblemState state) {
+        if (Double.isNaN(state.cursor())) {
+            return;
+        }
+        String answer = cursor(state).map(line -> line.answer(state.cursor())).orElse("");
+        states.put(state.id(), state.typed(0, answer));
+        page.put(state.id() + "-answer-0", answer);
+    }
+
+    private void move(ProblemState state, String action) {
+        boolean up = action.startsWith(UP);
+        String letter = action.substring(action.indexOf(':') + 1);
+        ProblemState moved = state.moved(letter, up ? -1 : 1);
+        states.put(state.id(), moved);
+        page.replace(state.id() + "-items", card.items(moved));
+        page.focus(state.id() + "-" + letter + (up ? "-up" : "-down"));
     }
 
     /** A button of a card was pressed. */
     void act(String action, String id) {
         ProblemState state = states.get(id);
+        if (action.startsWith(UP) || action.startsWith(DOWN)) {
+            move(state, action);
+            return;
+        }
         switch (action) {
             case "check" -> check(state);
+            case "take" -> take(state);
             case "hint" -> {
                 int last = state.variant().template().hints().size() + 1;
                 ProblemState hinted = state.rung(Math.min(last, state.rung() + 1));
@@ -133,7 +217,7 @@ final class ProblemCards {
             case "another" -> {
                 draw(id, state.variant().template());
                 page.replace(id, card.inside(states.get(id)));
-                page.focus(id + "-answer-0");
+                page.focus(ProblemCard.firstField(states.get(id)));
             }
             default -> {}
         }

@@ -96,6 +96,7 @@ public final class Tour {
         mainJob(library);
         looks();
         relation();
+        practice();
         testCell();
         runLogs();
         theClass(library, data);
@@ -298,6 +299,83 @@ public final class Tour {
             Screen.run(() -> window.page().turnTo(screen));
             picture(name + "-" + (i + 1));
         }
+    }
+
+    /** Practice, a mock test and what is kept of it all. */
+    private void practice() throws IOException {
+        Screen.run(() -> window.open(window.practicePlace()));
+        settled();
+        looksOf("practice", "practice-title");
+        Screen.run(() -> window.page().click("do-alone"));
+        settled();
+        for (int problem = 0; problem < 3; problem++) {
+            ProblemState state = Screen.on(() -> window.practicePlace().problem().orElseThrow());
+            for (int ask = 0; ask < state.variant().answers().size(); ask++) {
+                Variant variant = state.variant();
+                int index = ask;
+                Screen.run(
+                        () ->
+                                window.page()
+                                        .type("p1-answer-" + index, Answers.told(variant, index)));
+            }
+            Screen.run(() -> window.page().click("p1-check"));
+            settled();
+            settled();
+            if (problem == 0) {
+                picture("practice-solved");
+            }
+            note(
+                    "Practised \""
+                            + state.variant().template().title()
+                            + "\": "
+                            + Screen.on(() -> window.page().text("practice-after").orElse("")));
+            Screen.run(() -> window.page().click("do-next"));
+            settled();
+            note(
+                    "Next, because: "
+                            + Screen.on(() -> window.page().text("practice-why").orElse("")));
+        }
+        Screen.run(() -> window.page().click("do-test"));
+        settled();
+        picture("test");
+        Screen.run(() -> window.page().click("do-hand-in"));
+        settled();
+        picture("test-over");
+        Screen.run(() -> window.page().click("do-next"));
+        settled();
+        Screen.run(() -> window.open(window.myWorkPlace()));
+        settled();
+        settled();
+        looksOf("my-work", "page");
+        int screens = Screen.on(() -> window.page().screenfuls());
+        for (int i = 1; i < screens; i++) {
+            int screen = i;
+            Screen.run(() -> window.page().turnTo(screen));
+            picture("my-work-" + (i + 1));
+        }
+        note("Looked at the work done, in " + screens + " screens.");
+    }
+
+    /** Waits for the record's thread, then for the screen. */
+    private void settled() {
+        keeper.settle();
+        Screen.frames(SETTLED);
+    }
+
+    /** What is open now, light and dark, and at the largest text. */
+    private void looksOf(String name, String top) throws IOException {
+        Settings usual = Screen.on(window::settings);
+        List<Settings> all = List.of(usual, usual.dark(true), usual.percent(200));
+        List<String> names = List.of(name, name + "-dark", name + "-large-text");
+        for (int i = 0; i < all.size(); i++) {
+            Settings settings = all.get(i);
+            Screen.run(() -> window.settings(settings));
+            settled();
+            Screen.run(() -> window.page().reveal(top));
+            picture(names.get(i));
+        }
+        Screen.run(() -> window.settings(usual));
+        settled();
     }
 
     /** Every lesson from top to bottom, a screenful a picture. */

@@ -7,7 +7,7 @@ import hotside.problem.Verdict;
 /**
  * A counted try.
  *
- * @param where the lesson or place it was made in
+ * @param where the lesson it was made in, or {@link #PRACTICE}
  * @param variant the problem with its numbers
  * @param ask which of its questions
  * @param answer as typed
@@ -22,4 +22,7 @@ record Try(
         String answer,
         Verdict verdict,
         int hints,
-        int seconds) {}
+        int seconds) {
+    /** Filed under no lesson. */
+    static final String PRACTICE = "";
+}

@@ -4,7 +4,8 @@
  * and no marking happen here.
  *
  * <p>Start at {@link hotside.desk.DeskWindow}. {@link hotside.desk.LessonPlace} holds what the
- * cards of the open lesson show and answers every touch; {@link hotside.desk.PageView} is the one
- * class that touches WebView.
+ * cards of the open lesson show and answers every touch; {@link hotside.desk.PracticePlace} sets
+ * the problems that the tutor chooses; {@link hotside.desk.RecordKeeper} is the way to the record,
+ * on a thread of its own; {@link hotside.desk.PageView} is the one class that touches WebView.
  */
 package hotside.desk;

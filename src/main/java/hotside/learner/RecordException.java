@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.learner;
 
+import java.sql.SQLException;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
 /**
  * The record cannot be opened, read or written, and nothing in it was changed. The message says
  * what failed and what can be done, and is fit to be shown to a person.
@@ -8,7 +12,50 @@ package hotside.learner;
 public final class RecordException extends RuntimeException {
     private static final long serialVersionUID = 1;
 
+    // Result codes: "Result and Error Codes" of SQLite.
+    private static final int BUSY = 5;
+    private static final int FULL = 13;
+
     public RecordException(String message, Throwable cause) {
         super(message, cause);
+    }
+
+    /**
+     * @param what failed, such as "Your answer could not be stored"
+     */
+    static RecordException storing(String what, SQLException e) {
+        // A record that was deleted has no learner any more for an answer to belong to.
+        boolean gone =
+                e instanceof SQLiteException s
+                        && s.getResultCode() == SQLiteErrorCode.SQLITE_CONSTRAINT_FOREIGNKEY;
+        String how =
+                gone
+                        ? "this record was deleted in another window. Close this window and open it"
+                                + " again."
+                        : how(e);
+        return new RecordException(what + ": " + how, e);
+    }
+
+    private static String how(SQLException e) {
+        return switch (e.getErrorCode() & 0xFF) {
+            case FULL ->
+                    "the disk is full. Make room on it and try again; all that was stored"
+                            + " before is safe.";
+            case BUSY ->
+                    "another program holds the file. Close it or wait a moment, then try"
+                            + " again.";
+            default ->
+                    e.getMessage()
+                            + ". Look for free space on the disk, and for another program"
+                            + " that holds the file, then try again.";
+        };
+    }
+
+    static RecordException reading(SQLException e) {
+        return new RecordException(
+                "Your record could not be read: "
+                        + e.getMessage()
+                        + ". Look for another program that holds the file, then try again.",
+                e);
     }
 }

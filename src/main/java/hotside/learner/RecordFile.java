@@ -14,17 +14,14 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Optional;
 
 /** Opens a record file, and sets a damaged one aside. */
 final class RecordFile {
     static final String NAME = "record.sqlite";
 
     private static final List<String> COMPANIONS = List.of("-wal", "-shm", "-journal");
-    private static final DateTimeFormatter STAMP =
-            DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
     private static final int BUSY_MILLIS = 10_000;
 
     // Places in the head of a SQLite file: "Database File Format", section 1.3.
@@ -40,8 +37,10 @@ final class RecordFile {
     private final Path folder;
     private final Path file;
     private final Schema schema;
+    private final Backups backups;
 
     RecordFile(Path folder, Schema schema) {
+        this.backups = new Backups(folder.toAbsolutePath());
         this.folder = folder;
         this.file = folder.resolve(NAME).toAbsolutePath();
         this.schema = schema;
@@ -51,7 +50,7 @@ final class RecordFile {
         try {
             Connection connection = DriverManager.getConnection("jdbc:sqlite::memory:");
             Schema.NOW.bring(connection);
-            return new LearnerRecord(connection, null);
+            return new LearnerRecord(connection, null, Optional.empty());
         } catch (SQLException e) {
             throw new RecordException("No record could be begun in memory: " + e.getMessage(), e);
         }
@@ -96,7 +95,7 @@ final class RecordFile {
         Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file.toUri());
         try {
             prepare(connection);
-            return new LearnerRecord(connection, notice);
+            return new LearnerRecord(connection, notice, Optional.of(backups));
         } catch (Damaged e) {
             throw new SetAside(e.getMessage(), setAside(connection));
         } catch (SQLException e) {
@@ -119,6 +118,11 @@ final class RecordFile {
             sql.execute("PRAGMA journal_mode = WAL");
             sql.execute("PRAGMA synchronous = FULL");
             sql.execute("PRAGMA foreign_keys = ON");
+            sql.execute("PRAGMA secure_delete = ON");
+            int version = Schema.number(sql, "user_version");
+            if (version > 0 && version < schema.version()) {
+                backups.beforeUpdate(connection, version, Instant.now());
+            }
             schema.bring(connection);
             requireTables(sql);
         }
@@ -220,7 +224,7 @@ final class RecordFile {
     }
 
     private Path freeName() {
-        String stem = "record-set-aside-" + STAMP.format(Instant.now());
+        String stem = "record-set-aside-" + Backups.STAMP.format(Instant.now());
         Path name = folder.resolve(stem + ".sqlite");
         for (int i = 2; isTaken(name); i++) {
             name = folder.resolve(stem + "-" + i + ".sqlite");
@@ -239,13 +243,26 @@ final class RecordFile {
         return file.resolveSibling(NAME + ending);
     }
 
-    private static String notice(String reason, Path kept) {
+    private String notice(String reason, Path kept) {
+        String back =
+                backups.lastGood()
+                        .map(
+                                copy ->
+                                        " A copy of "
+                                                + copy.made()
+                                                + " with "
+                                                + copy.answers()
+                                                + " answers can be put back: "
+                                                + copy.file()
+                                                + ".")
+                        .orElse("");
         return "Your record could not be read: "
                 + reason
                 + ". It is kept as "
                 + kept
                 + ", and a new, empty record was begun. Keep that file until your instructor has seen"
-                + " it: part of it may be rescued.";
+                + " it: part of it may be rescued."
+                + back;
     }
 
     private RecordException unusable(Exception e) {

@@ -54,6 +54,29 @@ record Schema(List<List<String>> steps) {
                                       key TEXT PRIMARY KEY,
                                       value TEXT NOT NULL
                                     ) STRICT
+                                    """),
+                            List.of(
+                                    """
+                                    ALTER TABLE attempt
+                                      ADD COLUMN way TEXT NOT NULL DEFAULT 'full'
+                                    """,
+                                    "DROP INDEX attempt_by_problem",
+                                    """
+                                    CREATE INDEX attempt_by_problem
+                                      ON attempt(problem, correct, time)
+                                    """,
+                                    "CREATE INDEX attempt_by_time ON attempt(time)",
+                                    """
+                                    CREATE INDEX attempt_by_mistake ON attempt(mistake)
+                                      WHERE mistake IS NOT NULL
+                                    """,
+                                    """
+                                    CREATE TABLE snapshot (
+                                      one INTEGER PRIMARY KEY CHECK (one = 1),
+                                      rules TEXT NOT NULL,
+                                      up_to INTEGER NOT NULL,
+                                      state TEXT NOT NULL
+                                    ) STRICT
                                     """)));
 
     /** These steps and one more. */
@@ -61,6 +84,11 @@ record Schema(List<List<String>> steps) {
         List<List<String>> more = new ArrayList<>(steps);
         more.add(List.of(statements));
         return new Schema(List.copyOf(more));
+    }
+
+    /** The first steps only: the schema of an earlier version. */
+    Schema upTo(int version) {
+        return new Schema(List.copyOf(steps.subList(0, version)));
     }
 
     int version() {

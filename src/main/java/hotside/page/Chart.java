@@ -4,6 +4,7 @@ package hotside.page;
 import hotside.page.ChartData.Line;
 import hotside.page.ChartData.Point;
 import hotside.page.ChartData.Present;
+import hotside.problem.AxisMarks;
 import java.util.List;
 
 /**
@@ -17,6 +18,7 @@ import java.util.List;
 public final class Chart {
     static final List<String> COLOURS =
             List.of("#1b5a9c", "#a3420f", "#1f6b3a", "#6f3fa3", "#7a5b00", "#0a6a75");
+    private static final double SMALL_MARK = 5;
     private static final String INK = "#22262b";
     private static final String QUIET = "#50565e";
     private static final String GRID = "#dcd8cf";
@@ -127,9 +129,31 @@ public final class Chart {
             double x = at.px(xs.get(i));
             segment(x, at.bottom, x, at.bottom + 5, "axis", QUIET, 1, "");
             double baseline = at.bottom + ChartLayout.LINE + 4;
-            words(List.of(at.x.labels().get(i)), x, baseline, "middle", "tick", QUIET);
+            if (at.isNumbered(i)) {
+                words(List.of(at.x.labels().get(i)), x, baseline, "middle", "tick", QUIET);
+            }
         }
+        data.x().marks().ifPresent(this::smallMarksAlong);
+        data.y().marks().ifPresent(this::smallMarksUp);
         axes();
+    }
+
+    private void smallMarksAlong(AxisMarks marks) {
+        for (int i = 1; i < smallMarks(marks); i++) {
+            double x = at.px(marks.low() + i * marks.minor());
+            segment(x, at.bottom, x, at.bottom - SMALL_MARK, "axis", QUIET, 0.8, "");
+        }
+    }
+
+    private void smallMarksUp(AxisMarks marks) {
+        for (int i = 1; i < smallMarks(marks); i++) {
+            double y = at.py(marks.low() + i * marks.minor());
+            segment(at.left, y, at.left + SMALL_MARK, y, "axis", QUIET, 0.8, "");
+        }
+    }
+
+    private static long smallMarks(AxisMarks marks) {
+        return (marks.last() - marks.first()) * marks.parts();
     }
 
     private void axes() {
@@ -263,6 +287,16 @@ public final class Chart {
                 at.left,
                 at.bottom,
                 INK);
+        if (data.y().marks().isPresent()) {
+            out.add(
+                    "<line class='ruler' x1='{}' y1='{}' x2='{}' y2='{}' stroke='{}'"
+                            + " visibility='hidden'/>",
+                    at.left,
+                    at.bottom,
+                    at.right,
+                    at.bottom,
+                    INK);
+        }
     }
 
     private void segment(

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.page;
 
+import hotside.problem.AxisMarks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -66,8 +67,19 @@ public record ChartData(
      *     number
      * @param fromZero true if zero must be on it; otherwise it may start elsewhere, with a break
      *     mark
+     * @param marks where answers are read off it: its marks, with small ones between; otherwise
+     *     they follow from the data and the room
      */
-    public record Axis(String label, String unit, boolean fromZero) {
+    public record Axis(String label, String unit, boolean fromZero, Optional<AxisMarks> marks) {
+        public Axis(String label, String unit, boolean fromZero) {
+            this(label, unit, fromZero, Optional.empty());
+        }
+
+        /** An axis with marks of its own. */
+        public static Axis marked(String label, String unit, AxisMarks marks) {
+            return new Axis(label, unit, false, Optional.of(marks));
+        }
+
         public static Axis fromZero(String label, String unit) {
             return new Axis(label, unit, true);
         }

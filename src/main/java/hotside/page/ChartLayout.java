@@ -93,6 +93,12 @@ final class ChartLayout {
         return x.low() + part * (x.high() - x.low());
     }
 
+    /** The number at this place along the upright axis. */
+    double yAt(double pixel) {
+        double part = (bottom - pixel) / (bottom - top);
+        return y.low() + part * (y.high() - y.low());
+    }
+
     Point pixel(Point p) {
         return new Point(px(p.x()), py(p.y()));
     }
@@ -109,7 +115,9 @@ final class ChartLayout {
         double[] all = values.toArray();
         double min = DoubleStream.of(all).min().orElse(0);
         double max = DoubleStream.of(all).max().orElse(0);
-        return Ticks.covering(min, max, axis.fromZero(), about);
+        return axis.marks()
+                .map(Ticks::of)
+                .orElseGet(() -> Ticks.covering(min, max, axis.fromZero(), about));
     }
 
     private static DoubleStream ys(ChartData data) {
@@ -144,8 +152,21 @@ final class ChartLayout {
     }
 
     private static boolean fits(Ticks ticks, double width) {
-        double spacing = width / (ticks.last() - ticks.first());
+        return fits(ticks, width, 1);
+    }
+
+    private static boolean fits(Ticks ticks, double width, int every) {
+        double spacing = every * width / (ticks.last() - ticks.first());
         return widest(ticks.labels()) + BETWEEN_X_LABELS <= spacing;
+    }
+
+    /**
+     * Marks that must stay may be too many to number: every one, every second or every fifth is.
+     */
+    boolean isNumbered(int mark) {
+        double width = right - left;
+        int every = fits(x, width, 1) ? 1 : fits(x, width, 2) ? 2 : 5;
+        return Math.floorMod(x.first() + mark, every) == 0;
     }
 
     private List<List<String>> endNames(ChartData data) {

@@ -6,15 +6,18 @@ import hotside.content.ContentFile;
 import hotside.content.Finding;
 import hotside.content.Nearest;
 import hotside.course.Course;
+import hotside.course.Glossary;
 import hotside.course.Lesson;
 import hotside.course.LessonReader;
 import hotside.course.Markup;
 import hotside.course.Part;
 import hotside.course.PartBlock;
 import hotside.course.Tex;
+import hotside.problem.ChartPlan;
 import hotside.problem.Given;
 import hotside.problem.NoVariantException;
 import hotside.problem.ProblemBank;
+import hotside.problem.Task;
 import hotside.problem.Template;
 import hotside.problem.TemplateReader;
 import hotside.problem.Variants;
@@ -55,6 +58,7 @@ public final class ContentCheck {
     private final Maths maths = new Maths();
     private final Map<ContentFile, Template> problems = new LinkedHashMap<>();
     private final Map<ContentFile, Lesson> lessons = new LinkedHashMap<>();
+    private final Map<ContentFile, Glossary> glossaries = new LinkedHashMap<>();
 
     /** Read when a name is not among the files; null until then. */
     private List<String> shippedProblems;
@@ -70,7 +74,9 @@ public final class ContentCheck {
      */
     public List<Finding> check(List<ContentFile> files) {
         for (ContentFile file : files) {
-            if (isProblem(file)) {
+            if (Glossary.isGlossary(file)) {
+                glossaries.put(file, Glossary.read(file));
+            } else if (isProblem(file)) {
                 TemplateReader.read(file).ifPresent(template -> problems.put(file, template));
             } else {
                 LessonReader.read(file).ifPresent(lesson -> lessons.put(file, lesson));
@@ -84,13 +90,15 @@ public final class ContentCheck {
         refuseTwins(ids, "title");
         problems.forEach(this::problem);
         lessons.forEach(this::lesson);
+        glossaries.forEach(this::glossary);
         return files.stream().flatMap(file -> file.findings().list().stream()).toList();
     }
 
     /** How many files nothing is wrong with. */
     public int sound() {
         return (int)
-                Stream.concat(problems.keySet().stream(), lessons.keySet().stream())
+                Stream.of(problems, lessons, glossaries)
+                        .flatMap(files -> files.keySet().stream())
                         .filter(file -> file.findings().isEmpty())
                         .count();
     }
@@ -117,13 +125,14 @@ public final class ContentCheck {
 
     private void problem(ContentFile file, Template template) {
         for (UnitSystem system : UnitSystem.values()) {
-            for (int seed = 1; seed <= SEEDS; seed++) {
+            for (int seed = 1; seed <= seeds(template); seed++) {
                 try {
                     Variants.draw(template, seed, system);
                 } catch (NoVariantException e) {
                     file.findings()
                             .add(
-                                    file.fields().place("givens"),
+                                    file.fields()
+                                            .place(file.fields().has("givens") ? "givens" : "kind"),
                                     e.getMessage(),
                                     "sound numbers for every seed, in SI and in US units",
                                     "change the grids, or take out what cannot be told apart");
@@ -135,6 +144,15 @@ public final class ContentCheck {
         Node body = Markup.parse(file.body());
         formulas(file, body, names);
         links(file, body);
+    }
+
+    /** A pull takes a thousand times as long as a relation. */
+    private static int seeds(Template template) {
+        boolean pulls =
+                template.task() instanceof Task.Diagnose
+                        || template.task() instanceof Task.Read read
+                                && read.chart() instanceof ChartPlan.Pulls;
+        return pulls ? SEEDS / 20 : SEEDS;
     }
 
     private void lesson(ContentFile file, Lesson lesson) {
@@ -151,6 +169,20 @@ public final class ContentCheck {
                         .html(lesson, system, new NoCards(), Optional.empty(), Optional.empty());
             }
         }
+    }
+
+    private void glossary(ContentFile file, Glossary glossary) {
+        glossary.checkLessons(file, knownLessons());
+        Node body = Markup.parse(file.body());
+        formulas(file, body, List.of());
+        links(file, body);
+    }
+
+    private Set<String> knownLessons() {
+        Set<String> known = new LinkedHashSet<>();
+        lessons.values().forEach(lesson -> known.add(lesson.id()));
+        known.addAll(shippedLessons());
+        return known;
     }
 
     /** Leaves the cards of a page empty. */
@@ -288,10 +320,7 @@ public final class ContentCheck {
     private void link(ContentFile file, Link link) {
         String target = link.getDestination();
         if (target.startsWith(LESSON)) {
-            Set<String> known = new LinkedHashSet<>();
-            lessons.values().forEach(lesson -> known.add(lesson.id()));
-            known.addAll(shippedLessons());
-            refuseUnknown(file, link, "lesson", target.substring(LESSON.length()), known);
+            refuseUnknown(file, link, "lesson", target.substring(LESSON.length()), knownLessons());
         } else if (target.startsWith(RELATION)) {
             List<String> known = Catalogue.all().stream().map(Relation::id).toList();
             refuseUnknown(file, link, "relation", target.substring(RELATION.length()), known);

@@ -17,7 +17,7 @@ public final class LessonPage {
         /** The card's id in the page. */
         String id(Part part);
 
-        /** A calculator or a problem. */
+        /** A calculator, a problem, a faded example, a diagram or a prediction. */
         String html(Part part);
 
         /** Width of figures in pixels at 100 % text, less for larger text. */
@@ -73,7 +73,9 @@ public final class LessonPage {
             lesson.sources().forEach(text -> out.append(Html.element("li", "", text)));
             out.append("</ul></footer>");
         }
-        return out.append(neighbours(before, after)).toString();
+        return out.append("<div id=\"term-note\" role=\"status\"></div>")
+                .append(neighbours(before, after))
+                .toString();
     }
 
     /** What a lesson's figure shows. */
@@ -106,7 +108,16 @@ public final class LessonPage {
             return LivingChart.figure(
                     cards.id(part), figure(lesson, figure, system, cards.chartWidth()));
         }
+        if (part instanceof Part.SkillPicture picture) {
+            return SkillDrawing.html(picture);
+        }
         return cards.html(part);
+    }
+
+    /** What computed values in a lesson's text say. */
+    public static Function<String, String> values(Lesson lesson, UnitSystem system) {
+        Computed computed = new Computed(lesson, system);
+        return expression -> computed.text(expression).orElse("{{" + expression + "}}");
     }
 
     private String worked(

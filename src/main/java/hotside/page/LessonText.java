@@ -7,6 +7,7 @@ import hotside.course.Lesson;
 import hotside.course.Markup;
 import hotside.course.Part;
 import hotside.course.PartBlock;
+import hotside.course.TermUse;
 import hotside.course.Tex;
 import hotside.problem.ProblemBank;
 import hotside.problem.Template;
@@ -65,6 +66,11 @@ public final class LessonText {
         return text(Markup.parse(markdown), values, part -> "").strip();
     }
 
+    /** A piece of Markdown, read already. */
+    String of(Node markdown, Function<String, String> values) {
+        return text(markdown, values, part -> "").strip();
+    }
+
     private String part(
             Lesson lesson,
             Part part,
@@ -96,6 +102,18 @@ public final class LessonText {
                                         computed.ambient()));
             }
             return out.toString();
+        }
+        if (part instanceof Part.FadedExample faded) {
+            return new FadedCard(maths).text(lesson, faded, system, this);
+        }
+        if (part instanceof Part.DiagramFigure diagram) {
+            return DiagramFigure.text(diagram, system, computed.ambient());
+        }
+        if (part instanceof Part.SkillPicture picture) {
+            return Words.of("text.diagram", Words.of("skills.title"), SkillDrawing.words(picture));
+        }
+        if (part instanceof Part.Prediction prediction) {
+            return new PredictCard(maths).text(prediction, system, values, this);
         }
         if (part instanceof Part.ChartFigure figure) {
             return "["
@@ -145,7 +163,7 @@ public final class LessonText {
 
         @Override
         public Set<Class<? extends Node>> getNodeTypes() {
-            return Set.of(Tex.class, ComputedValue.class, PartBlock.class);
+            return Set.of(Tex.class, ComputedValue.class, TermUse.class, PartBlock.class);
         }
 
         @Override
@@ -154,6 +172,8 @@ public final class LessonText {
                 context.getWriter().write(plain(tex.source()));
             } else if (node instanceof ComputedValue value) {
                 context.getWriter().write(values.apply(value.expression()));
+            } else if (node instanceof TermUse use) {
+                context.getWriter().write(use.literal());
             } else if (node instanceof PartBlock block) {
                 context.getWriter().write(parts.apply(block.part()));
                 context.getWriter().block();

@@ -5,6 +5,7 @@ import hotside.course.ComputedValue;
 import hotside.course.Markup;
 import hotside.course.Part;
 import hotside.course.PartBlock;
+import hotside.course.TermUse;
 import hotside.course.Tex;
 import java.util.Locale;
 import java.util.Set;
@@ -71,7 +72,8 @@ final class MarkdownHtml {
 
         @Override
         public Set<Class<? extends Node>> getNodeTypes() {
-            return Set.of(Tex.class, ComputedValue.class, PartBlock.class, Image.class);
+            return Set.of(
+                    Tex.class, ComputedValue.class, TermUse.class, PartBlock.class, Image.class);
         }
 
         @Override
@@ -84,6 +86,14 @@ final class MarkdownHtml {
                                 "<span class=\"computed\">"
                                         + Xml.escape(values.apply(value.expression()))
                                         + "</span>");
+            } else if (node instanceof TermUse use) {
+                context.getWriter()
+                        .raw(
+                                "<a class=\"term\""
+                                        + Html.attribute("href", "term:" + use.term().slug())
+                                        + ">"
+                                        + Xml.escape(use.literal())
+                                        + "</a>");
             } else if (node instanceof PartBlock block) {
                 context.getWriter().line();
                 context.getWriter().raw(parts.apply(block.part()));
@@ -133,7 +143,7 @@ final class MarkdownHtml {
 
     private static final class OnlyKnownPlaces implements UrlSanitizer {
         private static final Set<String> SCHEMES =
-                Set.of("http", "https", "mailto", "lesson", "relation");
+                Set.of("http", "https", "mailto", "lesson", "relation", "term", "problem");
 
         static boolean isKnown(String url) {
             int colon = url.indexOf(':');

@@ -52,7 +52,7 @@ public final class Pdf {
     /**
      * Writes a document.
      *
-     * @param xhtml well-formed, as {@link PaperSheet#document} makes it
+     * @param xhtml well-formed, in its namespaces
      * @param out is not closed
      */
     public static void write(String xhtml, OutputStream out) throws IOException {
@@ -87,6 +87,8 @@ public final class Pdf {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
             factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            // The drawer of SVG draws nothing that is not in its namespace, and says nothing.
+            factory.setNamespaceAware(true);
             return factory.newDocumentBuilder().parse(new InputSource(new StringReader(xhtml)));
         } catch (ParserConfigurationException | SAXException e) {
             throw new IllegalStateException("a page of ours is not well-formed", e);

@@ -65,8 +65,10 @@ public final class ProblemCard {
         out.append("<div class=\"prompt\">")
                 .append(text(state.variant(), template.prompt()))
                 .append("</div>");
+        out.append(new TaskCard(state).html());
         for (int i = 0; i < template.asks().size(); i++) {
-            out.append(answerRow(state, i));
+            out.append(template.kind().isLettered() ? "" : answerRow(state, i))
+                    .append(verdictRow(state, i));
         }
         out.append("<div class=\"buttons\">");
         actions.forEach(action -> out.append(button(state, action)));
@@ -74,6 +76,21 @@ public final class ProblemCard {
         out.append(region(state, "hints", "hints", hints(state)));
         out.append(region(state, "solution-text", "work", solution(state)));
         return out.toString();
+    }
+
+    /** The id of what gets the keyboard when fresh numbers come. */
+    public static String firstField(ProblemState state) {
+        return state.id()
+                + switch (state.variant().template().kind()) {
+                    case ORDER -> "-" + state.inOrder().get(0).letter() + "-down";
+                    case CHOICE, SEVERAL, FAULT -> "-option-A";
+                    case NUMBER, STEPS, GRAPH -> "-answer-0";
+                };
+    }
+
+    /** The items of an order as they stand now, for one that was moved. */
+    public String items(ProblemState state) {
+        return new TaskCard(state).items();
     }
 
     /** The verdict on one answer, or nothing. */
@@ -124,6 +141,10 @@ public final class ProblemCard {
             out.append(Html.element("h4", "", worked.relation().title()))
                     .append(working.html(worked, variant.system(), variant.ambient()));
         }
+        if (!variant.lettered().isEmpty()) {
+            out.append(TaskCard.explained(variant));
+            return out.toString();
+        }
         for (int i = 0; i < variant.answers().size(); i++) {
             Ask ask = variant.template().asks().get(i);
             out.append(
@@ -154,15 +175,19 @@ public final class ProblemCard {
                                 ? Words.of("answer.number")
                                 : Words.of("answer.number-unit", unit))
                 + Html.attribute("aria-describedby", state.id() + "-verdict-" + i)
-                + "></div>"
-                + "<div role=\"status\""
+                + "></div>";
+    }
+
+    private String verdictRow(ProblemState state, int i) {
+        return "<div role=\"status\""
                 + Html.attribute("id", state.id() + "-verdict-" + i)
                 + ">"
                 + verdict(state, i)
                 + "</div>";
     }
 
-    private static String verdict(Verdict verdict) {
+    /** What is said of an answer. */
+    static String verdict(Verdict verdict) {
         String css =
                 switch (verdict.kind()) {
                     case RIGHT, CARRIED -> "right";

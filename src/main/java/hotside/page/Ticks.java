@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.page;
 
+import hotside.problem.AxisMarks;
 import hotside.unit.Numbers;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -43,18 +44,15 @@ record Ticks(BigDecimal step, long first, long last) {
             low = size > SMALLEST || low < 0 ? low - room : 0;
             high = high + room;
         }
-        BigDecimal step = nice((high - low) / about);
+        BigDecimal step = Numbers.niceStep((high - low) / about);
         double width = step.doubleValue();
         return new Ticks(
                 step, (long) Math.floor(low / width + EDGE), (long) Math.ceil(high / width - EDGE));
     }
 
-    /** The next of 1, 2, 5, 10 times a power of ten. */
-    private static BigDecimal nice(double raw) {
-        int power = (int) Math.floor(Math.log10(raw));
-        double lead = raw / Math.pow(10, power);
-        int digit = lead <= 1 + EDGE ? 1 : lead <= 2 + EDGE ? 2 : lead <= 5 + EDGE ? 5 : 10;
-        return BigDecimal.valueOf(digit).scaleByPowerOfTen(power);
+    /** Marks that a problem has fixed. */
+    static Ticks of(AxisMarks marks) {
+        return new Ticks(marks.step(), marks.first(), marks.last());
     }
 
     double low() {

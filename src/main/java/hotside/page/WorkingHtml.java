@@ -30,6 +30,15 @@ final class WorkingHtml {
      * @param ambient absolute pressure of the air around, Pa
      */
     String html(Worked worked, UnitSystem system, double ambient) {
+        return html(worked, system, ambient, worked.steps().size());
+    }
+
+    /**
+     * As above with the last steps left out: their reasons alone remain.
+     *
+     * @param shown how many steps are told whole
+     */
+    String html(Worked worked, UnitSystem system, double ambient, int shown) {
         StringBuilder out = new StringBuilder();
         out.append(Html.element("p", "class=\"quiet\"", Words.of("working.inputs")))
                 .append("<ul class=\"inputs\">");
@@ -41,7 +50,10 @@ final class WorkingHtml {
                     .append("</li>");
         }
         out.append("</ul><ol class=\"working\">");
-        worked.steps().forEach(step -> out.append(line(worked, step, system, ambient)));
+        for (int i = 0; i < worked.steps().size(); i++) {
+            Step step = worked.steps().get(i);
+            out.append(i < shown ? line(worked, step, system, ambient) : leftOut(step));
+        }
         return out.append("</ol>").toString();
     }
 
@@ -59,6 +71,13 @@ final class WorkingHtml {
             return Xml.escape(Told.row(readings, slot.quantity(), shop, ambient));
         }
         return Xml.escape(String.valueOf(value));
+    }
+
+    private static String leftOut(Step step) {
+        return "<li>"
+                + Xml.escape(step.text())
+                + Html.element("span", "class=\"left-out\"", Words.of("faded.left-out"))
+                + "</li>";
     }
 
     private String line(Worked worked, Step step, UnitSystem system, double ambient) {

@@ -23,10 +23,19 @@ public final class WorkingText {
      * @param ambient absolute pressure of the air around, Pa
      */
     public String of(Worked worked, UnitSystem system, double ambient) {
+        return of(worked, system, ambient, worked.steps().size());
+    }
+
+    /** As above with the last steps left out but for their reasons. */
+    String of(Worked worked, UnitSystem system, double ambient, int shown) {
         StringBuilder out = new StringBuilder(worked.relation().title()).append('\n');
         int number = 0;
         for (Step step : worked.steps()) {
             out.append("  ").append(++number).append(". ").append(step.text()).append('\n');
+            if (number > shown) {
+                out.append("     ").append(Words.of("faded.left-out")).append('\n');
+                continue;
+            }
             if (!step.formula().isEmpty()) {
                 out.append("     ").append(lines.symbolicText(step, worked)).append('\n');
             }

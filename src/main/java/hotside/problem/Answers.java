@@ -3,6 +3,9 @@ package hotside.problem;
 
 import hotside.unit.DecimalHabit;
 import hotside.unit.Shown;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
 
 /** A variant's numbers in the units of its shop, for people. */
 public final class Answers {
@@ -10,21 +13,51 @@ public final class Answers {
 
     private Answers() {}
 
-    /** The right answer to an ask, such as {@code 133.0 N}. */
+    /** The right answer to an ask, such as {@code 133.0 N} or {@code B: the larger pipe}. */
     public static String told(Variant variant, int ask) {
-        return told(variant, ask, variant.answers().get(ask).value());
+        if (variant.lettered().isEmpty()) {
+            return told(variant, ask, variant.answers().get(ask).value());
+        }
+        return right(variant).stream()
+                .map(option -> option.letter() + ": " + option.text())
+                .collect(Collectors.joining("; "));
     }
 
     /** Some answer to an ask, SI. */
     public static String told(Variant variant, int ask, double value) {
+        return told(variant, ask, value, DIGITS);
+    }
+
+    static String told(Variant variant, int ask, double value, int digits) {
         Ask asked = variant.template().asks().get(ask);
         return Shown.of(
                         value,
                         asked.quantity(),
                         asked.scale(variant.system()),
                         variant.ambient(),
-                        DIGITS,
+                        digits,
                         DecimalHabit.POINT)
                 .text();
+    }
+
+    /**
+     * An answer to an ask that is marked right: {@code 133.0 N}, {@code B}, {@code A C}, for an
+     * order {@code B D A C}.
+     */
+    public static String key(Variant variant, int ask) {
+        return variant.lettered().isEmpty()
+                ? told(variant, ask)
+                : right(variant).stream().map(Lettered::letter).collect(Collectors.joining(" "));
+    }
+
+    /** The options to be taken, or all items in a right order. */
+    public static List<Lettered> right(Variant variant) {
+        if (variant.template().task() instanceof Task.Arrange arrange) {
+            List<String> ids = arrange.items().stream().map(Task.Item::id).toList();
+            return variant.lettered().stream()
+                    .sorted(Comparator.comparingInt(item -> ids.indexOf(item.id())))
+                    .toList();
+        }
+        return variant.lettered().stream().filter(Lettered::right).toList();
     }
 }

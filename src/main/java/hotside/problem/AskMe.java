@@ -129,7 +129,8 @@ public final class AskMe {
         return Given.number(slot.name(), slot.quantity(), grid, Optional.of(grid));
     }
 
-    private static List<Slips> slips(Slot slot) {
+    /** The slips that a quantity invites. */
+    static List<Slips> slips(Slot slot) {
         if (slot.quantity() == Quantity.PRESSURE) {
             return List.of(Slips.GAUGE_AS_ABSOLUTE, Slips.ABSOLUTE_AS_GAUGE);
         }

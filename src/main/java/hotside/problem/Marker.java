@@ -49,6 +49,9 @@ public final class Marker {
      */
     public static List<Optional<Verdict>> mark(
             Variant variant, List<String> answers, DecimalHabit habit) {
+        if (!variant.lettered().isEmpty()) {
+            return LetterMarker.mark(variant, answers);
+        }
         Marker marker = new Marker(variant);
         List<Optional<Verdict>> verdicts = new ArrayList<>();
         for (int i = 0; i < variant.answers().size(); i++) {
@@ -127,7 +130,7 @@ public final class Marker {
         if (carried.isPresent()) {
             return carried.get();
         }
-        if (coarse(answer, digits, index, right.value())) {
+        if (!isRead() && coarse(answer, digits, index, right.value())) {
             return new Verdict(
                     Verdict.Kind.COARSE,
                     Optional.empty(),
@@ -148,8 +151,15 @@ public final class Marker {
                 told(index, value)
                         + " is "
                         + direction(value, right.value())
-                        + ", and no slip that is known here gives this number. Go through it step by step; a hint may"
-                        + " help.");
+                        + (isRead()
+                                ? ". Go from the place on the axis to the curve and across; a hint may help."
+                                : ", and no slip that is known here gives this number. Go through it step by step; a hint"
+                                        + " may help."));
+    }
+
+    /** True if the number is read off a chart, so that its figures say nothing. */
+    private boolean isRead() {
+        return variant.template().task() instanceof Task.Read;
     }
 
     private static String direction(double value, double right) {
@@ -165,6 +175,9 @@ public final class Marker {
 
     private String rightFeedback(int index, int digits) {
         String full = Answers.told(variant, index);
+        if (isRead()) {
+            return "The curves give " + full + ".";
+        }
         return digits > TOO_MANY_DIGITS
                 ? "To four figures it is "
                         + full
@@ -185,7 +198,7 @@ public final class Marker {
             return Optional.empty();
         }
         double expected = replayed(index, own, Optional.empty());
-        double band = variant.template().asks().get(index).tolerance().band(expected);
+        double band = variant.tolerance(index, expected);
         if (!within(value, expected, band)) {
             return Optional.empty();
         }
@@ -220,7 +233,7 @@ public final class Marker {
     private List<Double> own(int index) {
         List<Double> own = new ArrayList<>();
         for (int i = 0; i < index; i++) {
-            double given = understood.get(i);
+            double given = isRead() ? Double.NaN : understood.get(i);
             double right = variant.answers().get(i).value();
             own.add(Math.abs(given - right) <= ROUNDING * Math.abs(right) ? Double.NaN : given);
         }
@@ -312,13 +325,22 @@ public final class Marker {
                 .orElse(List.of());
     }
 
+    /** The verdict on an option that is the number of these mistakes. */
+    static Verdict onMistakes(Variant variant, List<Variant.Slipped> matches) {
+        return new Marker(variant).mistake(0, matches.get(0).value(), matches);
+    }
+
     private Verdict mistake(int index, double value, List<Variant.Slipped> matches) {
         Set<String> ifs = new LinkedHashSet<>();
         Set<String> checks = new LinkedHashSet<>();
         for (Variant.Slipped match : matches) {
-            Mistake mistake = match.mistake();
-            ifs.add(filled(mistake.ifText().orElseGet(mistake.slip()::ifText), mistake));
-            checks.add(filled(mistake.checkText().orElseGet(mistake.slip()::checkText), mistake));
+            if (match.mistake() instanceof Mistake slip) {
+                ifs.add(filled(slip.ifText().orElseGet(slip.slip()::ifText), slip));
+                checks.add(filled(slip.checkText().orElseGet(slip.slip()::checkText), slip));
+            } else if (match.mistake() instanceof Misreading misread) {
+                ifs.add(filled(misread.clause(), misread));
+                checks.add(filled(misread.advice(), misread));
+            }
         }
         StringBuilder text =
                 new StringBuilder("Your number is what you would get if ")
@@ -350,6 +372,20 @@ public final class Marker {
                         Shown.of(variant.ambient(), Quantity.PRESSURE, variant.system(), 4).text());
     }
 
+    private String filled(String text, Misreading misreading) {
+        Reading reading = ((Task.Read) variant.template().task()).reading();
+        return text.replace("{of}", curve(reading.of()))
+                .replace("{with}", misreading.with().map(this::curve).orElse("another curve"));
+    }
+
+    private String curve(String id) {
+        return variant.figures().stream()
+                .flatMap(figure -> figure.curve(id).stream())
+                .map(curve -> "“" + curve.name() + "”")
+                .findFirst()
+                .orElse(id);
+    }
+
     /** What stands at a place, as a noun phrase. */
     private String what(String place) {
         Optional<Slot> slot =
@@ -362,8 +398,7 @@ public final class Marker {
 
     /** Within the tolerance of the slip's number, or that number to the figures typed. */
     private boolean isMeant(Variant.Slipped slip, Typed.Understood answer, int digits) {
-        Ask.Tolerance tolerance = variant.template().asks().get(slip.ask()).tolerance();
-        return within(answer.si(), slip.value(), tolerance.band(slip.value()))
+        return within(answer.si(), slip.value(), variant.tolerance(slip.ask(), slip.value()))
                 || digits >= USUAL_DIGITS && isRounded(answer, digits, slip.ask(), slip.value());
     }
 

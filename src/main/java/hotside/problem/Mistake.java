@@ -23,13 +23,15 @@ public record Mistake(
         double factor,
         Optional<String> ifText,
         Optional<String> checkText,
-        Optional<String> world) {
+        Optional<String> world)
+        implements NamedMistake {
 
     /**
      * How verdicts and records call it: the slip and the place, such as {@code
      * gauge-as-absolute@push.upstream}, and what else tells it from its like: {@code
      * taken-instead@push.downstream=p4}, {@code factor@push.force=2}.
      */
+    @Override
     public String id() {
         String more =
                 slip.needsOther() && with.isPresent()

@@ -32,10 +32,14 @@ public final class SkillMap {
      * @param name for people
      * @param strand the id of its strand
      * @param needs ids of the skills to master before
+     * @param slips sorts of mistake that betray this skill, wherever they are made in a skill that
+     *     needs it
      */
-    public record Skill(String id, String name, String strand, List<String> needs) {
+    public record Skill(
+            String id, String name, String strand, List<String> needs, List<String> slips) {
         public Skill {
             needs = List.copyOf(needs);
+            slips = List.copyOf(slips);
         }
     }
 
@@ -79,7 +83,13 @@ public final class SkillMap {
     private void add(Fields fields, Findings findings) {
         String id = fields.text("id");
         String strand = fields.oneOf("strand", strands.keySet());
-        Skill skill = new Skill(id, fields.text("name"), strand, fields.optionalWords("needs"));
+        Skill skill =
+                new Skill(
+                        id,
+                        fields.text("name"),
+                        strand,
+                        fields.optionalWords("needs"),
+                        fields.optionalWords("slips"));
         fields.noOthers();
         if (skills.putIfAbsent(id, skill) != null) {
             findings.add(
@@ -102,6 +112,15 @@ public final class SkillMap {
                         fields.place("needs"),
                         id + " needs \"" + need + "\", which is not in this map",
                         "the id of a skill",
+                        "");
+            }
+        }
+        for (String slip : fields.optionalWords("slips")) {
+            if (Slips.find(slip).isEmpty()) {
+                findings.add(
+                        fields.place("slips"),
+                        "unknown slip \"" + slip + "\"",
+                        "a sort of mistake, see problems/README.md",
                         "");
             }
         }
@@ -135,6 +154,14 @@ public final class SkillMap {
         Set<String> found = new LinkedHashSet<>();
         collect(id, found);
         return found;
+    }
+
+    /** The skill that a sort of mistake speaks of, when it is made in a problem of this skill. */
+    public String blamed(String id, String slip) {
+        return before(id).stream()
+                .filter(need -> find(need).map(s -> s.slips().contains(slip)).orElse(false))
+                .findFirst()
+                .orElse(id);
     }
 
     private void collect(String id, Set<String> found) {

@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param hints Markdown, from pointing at the givens to setting it up; the full working is the last
  *     rung and is computed
  * @param why Markdown: why it matters
+ * @param task what the learner does, with all that only its kind has
  * @param fingerprint changes whenever the file does, so that a recorded variant can tell whether it
  *     still holds
  */
@@ -40,6 +41,7 @@ public record Template(
         String prompt,
         List<String> hints,
         String why,
+        Task task,
         String fingerprint) {
 
     /** What the learner does. */
@@ -47,7 +49,22 @@ public record Template(
         /** Finds one number. */
         NUMBER,
         /** Finds several numbers, one from the other. */
-        STEPS
+        STEPS,
+        /** Chooses one of several. */
+        CHOICE,
+        /** Chooses all that hold. */
+        SEVERAL,
+        /** Puts items into order. */
+        ORDER,
+        /** Reads a chart. */
+        GRAPH,
+        /** Says which fault made the curves. */
+        FAULT;
+
+        /** True if the answer is one or more letters, not a number. */
+        public boolean isLettered() {
+            return this == CHOICE || this == SEVERAL || this == ORDER || this == FAULT;
+        }
     }
 
     public Template {
@@ -55,6 +72,40 @@ public record Template(
         asks = List.copyOf(asks);
         mistakes = List.copyOf(mistakes);
         hints = List.copyOf(hints);
+    }
+
+    /** A problem that asks for numbers that are worked out. */
+    public Template(
+            String id,
+            String title,
+            String skill,
+            int level,
+            Kind kind,
+            List<Given> givens,
+            Chain chain,
+            List<Ask> asks,
+            List<Mistake> mistakes,
+            boolean strict,
+            String prompt,
+            List<String> hints,
+            String why,
+            String fingerprint) {
+        this(
+                id,
+                title,
+                skill,
+                level,
+                kind,
+                givens,
+                chain,
+                asks,
+                mistakes,
+                strict,
+                prompt,
+                hints,
+                why,
+                new Task.Work(),
+                fingerprint);
     }
 
     public Optional<Given> given(String name) {

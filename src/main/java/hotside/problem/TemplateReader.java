@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.problem;
 
+import hotside.cell.Rig;
 import hotside.content.ContentFile;
 import hotside.content.Fields;
 import hotside.content.Findings;
@@ -29,18 +30,22 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads a problem file into a template, or into findings that say what is wrong with it. */
 public final class TemplateReader {
     private static final Pattern ID = Pattern.compile("[a-z0-9]+(?:-[a-z0-9]+)*+");
     private static final Pattern SKILL = Pattern.compile("[a-z0-9-]+\\.[a-z0-9-]+");
-    private static final Pattern GIVEN_IN_TEXT =
-            Pattern.compile("\\{\\{\\s*+([^{}]{0,100}?)\\s*+}}");
+
+    /** A value in double braces. */
+    static final Pattern GIVEN_IN_TEXT = Pattern.compile("\\{\\{\\s*+([^{}]{0,100}?)\\s*+}}");
+
     private static final int LONGEST_NAME = 100;
     private static final int MOST_GIVENS = 40;
     private static final int MOST_ASKS = 12;
     private static final int MOST_MISTAKES = 60;
     private static final int MOST_DOLLARS = 400;
+    private static final int LEAST_WRONG_OPTIONS = 2;
 
     private final ContentFile file;
     private final Findings findings;
@@ -68,28 +73,39 @@ public final class TemplateReader {
         checkForm(skill, SKILL, "skill", "strand.skill in lower case");
         int level = fields.whole("level", 1, 4);
         Template.Kind kind = kind(fields.text("kind"));
-        MapNode givenNodes = ChainReader.map(fields, "givens");
+        boolean worked = !TaskReader.reads(kind, fields);
+        MapNode givenNodes = map("givens", worked);
         Chain chain =
                 ChainReader.read(
-                        ChainReader.map(fields, "work"),
+                        map("work", worked),
                         givenNodes,
                         givenNodes.get(Variants.AMBIENT).isPresent()
                                 ? Double.NaN
                                 : Units.STANDARD_ATMOSPHERE,
                         findings);
         List<Given> givens = givens(givenNodes, chain);
-        List<Ask> asks = asks(fields.maps("ask"), chain);
-        List<Mistake> mistakes = mistakes(fields.maps("mistakes"), chain, givenNodes);
+        List<Mistake> mistakes =
+                worked ? mistakes(fields.maps("mistakes"), chain, givenNodes) : List.of();
+        TaskReader.Asked asked =
+                worked
+                        ? new TaskReader.Asked(work(kind), asks(fields.maps("ask"), chain))
+                        : new TaskReader(fields, chain, givens).read(kind);
+        List<Ask> asks = asked.asks();
         fields.noOthers();
-        if (kind == Template.Kind.NUMBER && asks.size() > 1) {
+        refuseManyAsks(kind, worked, asks.size());
+        if (asked.task() instanceof Task.Pick && mistakes.size() < LEAST_WRONG_OPTIONS) {
             findings.add(
-                    fields.place("ask"),
-                    "a problem of kind number asks " + asks.size() + " things",
-                    "one",
-                    "write kind: steps");
+                    fields.keyPlace("mistakes"),
+                    mistakes.size() + " mistakes make " + (mistakes.size() + 1) + " options",
+                    "at least " + LEAST_WRONG_OPTIONS + " mistakes",
+                    "");
         }
         Body body = new Body(file);
-        checkText(body, givens, List.copyOf(givenNodes.entries().keySet()));
+        List<String> names = new ArrayList<>(givenNodes.entries().keySet());
+        if (asked.task() instanceof Task.Judge) {
+            names.addAll(places(chain));
+        }
+        checkText(body, givens, names, asked.task());
         if (!findings.isEmpty()) {
             return Optional.empty();
         }
@@ -108,7 +124,61 @@ public final class TemplateReader {
                         body.prompt(),
                         body.hints(),
                         body.why(),
-                        fingerprint(file.text())));
+                        asked.task(),
+                        fingerprint(file.text() + rigs(asked.task()))));
+    }
+
+    /** The map under a key; where nothing has to be worked it may be missing. */
+    private MapNode map(String key, boolean needed) {
+        return needed || fields.has(key)
+                ? ChainReader.map(fields, key)
+                : new MapNode(fields.place(), Map.of());
+    }
+
+    private static Task work(Template.Kind kind) {
+        return kind == Template.Kind.CHOICE ? new Task.Pick() : new Task.Work();
+    }
+
+    private void refuseManyAsks(Template.Kind kind, boolean worked, int count) {
+        if (worked && kind != Template.Kind.STEPS && count > 1) {
+            boolean number = kind == Template.Kind.NUMBER;
+            findings.add(
+                    fields.place("ask"),
+                    "a problem of kind "
+                            + kind.name().toLowerCase(Locale.ROOT)
+                            + " asks "
+                            + count
+                            + " things",
+                    "one",
+                    number ? "write kind: steps" : "make several problems of it");
+        }
+    }
+
+    /** The values of the rigs behind a task: a variant no longer holds when they change. */
+    private static String rigs(Task task) {
+        ChartPlan chart =
+                task instanceof Task.Read read
+                        ? read.chart()
+                        : task instanceof Task.Diagnose diagnose ? diagnose.chart() : null;
+        StringBuilder values = new StringBuilder();
+        if (chart instanceof ChartPlan.Pulls pulls) {
+            for (ChartPlan.Planned planned : pulls.pulls().values()) {
+                Rig rig = planned.rig();
+                rig.paths().forEach(path -> values.append(path).append(rig.value(path)));
+            }
+        }
+        return values.toString();
+    }
+
+    /** Every value of the working that is a number. */
+    private static List<String> places(Chain chain) {
+        List<String> places = new ArrayList<>();
+        for (Chain.Use use : chain.uses()) {
+            Stream.concat(use.relation().inputs().stream(), use.relation().outputs().stream())
+                    .filter(slot -> slot.kind() == Slot.Kind.NUMBER)
+                    .forEach(slot -> places.add(use.name() + "." + slot.name()));
+        }
+        return places;
     }
 
     /** True for {@code strand.skill}. */
@@ -124,9 +194,18 @@ public final class TemplateReader {
         }
         if (!text.isEmpty()) {
             findings.add(
-                    fields.place("kind"), "unknown kind \"" + text + "\"", "number or steps", "");
+                    fields.place("kind"),
+                    "unknown kind \"" + text + "\"",
+                    "one of " + String.join(", ", kinds()),
+                    Nearest.to(text, kinds()).map(near -> "write \"" + near + "\"").orElse(""));
         }
         return Template.Kind.NUMBER;
+    }
+
+    private static List<String> kinds() {
+        return Arrays.stream(Template.Kind.values())
+                .map(kind -> kind.name().toLowerCase(Locale.ROOT))
+                .toList();
     }
 
     private void checkForm(String text, Pattern form, String key, String expected) {
@@ -353,7 +432,8 @@ public final class TemplateReader {
     /**
      * @param names of all givens, those that could not be read among them
      */
-    private void checkText(Body body, List<Given> givens, List<String> names) {
+    private void checkText(Body body, List<Given> givens, List<String> names, Task task) {
+        TaskReader.texts(task).forEach((what, text) -> refuseUnknownValues(what, text, names));
         long dollars = file.body().chars().filter(c -> c == '$').count();
         if (dollars > MOST_DOLLARS) {
             findings.add(
@@ -382,7 +462,9 @@ public final class TemplateReader {
                         .map(match -> match.group(1))
                         .collect(Collectors.toSet());
         for (Given given : givens) {
-            if (!told.contains(given.name()) && !body.prompt().isEmpty()) {
+            if (!told.contains(given.name())
+                    && !body.prompt().isEmpty()
+                    && !ChartSettings.use(task, given.name())) {
                 findings.add(
                         file.inBody(1, 1),
                         "the text never tells the given " + given.name(),
@@ -390,6 +472,21 @@ public final class TemplateReader {
                         "");
             }
         }
+    }
+
+    private void refuseUnknownValues(String what, String text, List<String> names) {
+        GIVEN_IN_TEXT
+                .matcher(text)
+                .results()
+                .map(match -> match.group(1))
+                .filter(name -> !names.contains(name))
+                .forEach(
+                        name ->
+                                findings.add(
+                                        fields.place(),
+                                        what + " tells a value \"" + name + "\" that is not there",
+                                        "one of " + String.join(", ", names),
+                                        ""));
     }
 
     static String fingerprint(String text) {

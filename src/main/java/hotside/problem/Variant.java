@@ -19,6 +19,9 @@ import java.util.Map;
  * @param run the chain worked out
  * @param answers one for each ask, in order
  * @param slips what each recognised mistake gives, for each ask
+ * @param lettered what is to be chosen or put into order, in the order shown; empty where numbers
+ *     are asked for
+ * @param figures the charts that belong to it
  */
 public record Variant(
         Template template,
@@ -29,18 +32,29 @@ public record Variant(
         double ambient,
         Chain.Run run,
         List<Answer> answers,
-        List<Slipped> slips) {
+        List<Slipped> slips,
+        List<Lettered> lettered,
+        List<Figure> figures) {
 
     public Variant {
         shown = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(shown));
         answers = List.copyOf(answers);
         slips = List.copyOf(slips);
+        lettered = List.copyOf(lettered);
+        figures = List.copyOf(figures);
+    }
+
+    /** How far from this number an answer to an ask may lie, SI. */
+    double tolerance(int ask, double value) {
+        return template.task() instanceof Task.Read
+                ? answers.get(ask).band()
+                : template.asks().get(ask).tolerance().band(value);
     }
 
     /**
      * The right answer to one ask.
      *
-     * @param value SI
+     * @param value SI; NaN where no number is asked for
      * @param band half width of what is accepted, SI
      */
     public record Answer(double value, double band) {
@@ -60,5 +74,5 @@ public record Variant(
      * @param ask the ask's index
      * @param value SI
      */
-    public record Slipped(Mistake mistake, int ask, double value) {}
+    public record Slipped(NamedMistake mistake, int ask, double value) {}
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.problem;
 
+import hotside.cell.RigException;
+import hotside.relation.Chain;
 import hotside.relation.RelationException;
 import hotside.relation.SlotScale;
 import hotside.relation.Values;
@@ -61,10 +63,10 @@ public final class Variants {
         for (int i = 0; i < MOST_DRAWS; i++) {
             Draw draw = new Draw(template, system, random);
             try {
-                return draw.variant(seed);
+                return draw.variant(seed, random);
             } catch (Unsound e) {
                 obstacle = e.getMessage();
-            } catch (RelationException e) {
+            } catch (RelationException | RigException | Reading.Unclear e) {
                 obstacle = e.getMessage();
             }
         }
@@ -96,7 +98,7 @@ public final class Variants {
     }
 
     /** A draw that cannot be used; the message says why. */
-    private static final class Unsound extends RuntimeException {
+    static final class Unsound extends RuntimeException {
         private static final long serialVersionUID = 1L;
 
         Unsound(String message) {
@@ -216,7 +218,7 @@ public final class Variants {
                     : Numbers.plain(number.doubleValue());
         }
 
-        Variant variant(long seed) {
+        Variant variant(long seed, SplitMix64 random) {
             Values values = Values.of(givens);
             var run = template.chain().run(values);
             run.workings()
@@ -228,6 +230,33 @@ public final class Variants {
                                                         throw new Unsound(
                                                                 "of a caution: " + caution.text());
                                                     }));
+            Task task = template.task();
+            if (task instanceof Task.Work || task instanceof Task.Pick) {
+                Variant worked = worked(seed, values, run);
+                return task instanceof Task.Pick ? new Sheet(worked, random).picking() : worked;
+            }
+            Variant bare =
+                    new Variant(
+                            template,
+                            seed,
+                            system,
+                            values,
+                            shown,
+                            ambient,
+                            run,
+                            List.of(new Variant.Answer(Double.NaN, 0)),
+                            List.of(),
+                            List.of(),
+                            List.of());
+            Variant drawn = new Sheet(bare, random).drawn();
+            if (task instanceof Task.Read) {
+                refuseNearRight(drawn);
+                refuseNearTwins(drawn, drawn.slips());
+            }
+            return drawn;
+        }
+
+        private Variant worked(long seed, Values values, Chain.Run run) {
             List<Variant.Answer> answers = new ArrayList<>();
             for (Ask ask : template.asks()) {
                 double value = run.number(ask.place());
@@ -236,10 +265,30 @@ public final class Variants {
             refuseAnswersThatAreGivens(answers);
             Variant plain =
                     new Variant(
-                            template, seed, system, values, shown, ambient, run, answers,
-                            List.of());
+                            template, seed, system, values, shown, ambient, run, answers, List.of(),
+                            List.of(), List.of());
             return new Variant(
-                    template, seed, system, values, shown, ambient, run, answers, slips(plain));
+                    template,
+                    seed,
+                    system,
+                    values,
+                    shown,
+                    ambient,
+                    run,
+                    answers,
+                    slips(plain),
+                    List.of(),
+                    List.of());
+        }
+
+        private static void refuseNearRight(Variant drawn) {
+            Variant.Answer right = drawn.answers().get(0);
+            for (Variant.Slipped slip : drawn.slips()) {
+                if (Math.abs(slip.value() - right.value()) <= EDGE * 2 * right.band()) {
+                    throw new Unsound(
+                            "the mistake " + slip.mistake().id() + " cannot be told apart");
+                }
+            }
         }
 
         private void refuseAnswersThatAreGivens(List<Variant.Answer> answers) {
@@ -316,7 +365,7 @@ public final class Variants {
                     Variant.Slipped a = slips.get(i);
                     Variant.Slipped b = slips.get(j);
                     double apart = Math.abs(a.value() - b.value());
-                    double band = plain.template().asks().get(a.ask()).tolerance().band(a.value());
+                    double band = plain.tolerance(a.ask(), a.value());
                     if (a.ask() == b.ask()
                             && apart > SAME * Math.abs(a.value())
                             && apart <= EDGE * band) {

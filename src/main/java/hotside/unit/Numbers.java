@@ -12,6 +12,7 @@ import java.math.RoundingMode;
 public final class Numbers {
     private static final int LONGEST_PLAIN = 7;
     private static final int SMALLEST_PLAIN = -4;
+    private static final double NICE_EDGE = 1e-9;
 
     private Numbers() {}
 
@@ -80,6 +81,21 @@ public final class Numbers {
         return BigDecimal.valueOf(value)
                 .round(new MathContext(digits, RoundingMode.HALF_UP))
                 .doubleValue();
+    }
+
+    /**
+     * The next of 1, 2, 5 or 10 times a power of ten: a step between marks that people count by.
+     *
+     * @param raw about how wide the step should be; above 0
+     */
+    public static BigDecimal niceStep(double raw) {
+        int power = (int) Math.floor(Math.log10(raw));
+        double lead = raw / Math.pow(10, power);
+        int digit =
+                lead <= 1 + NICE_EDGE
+                        ? 1
+                        : lead <= 2 + NICE_EDGE ? 2 : lead <= 5 + NICE_EDGE ? 5 : 10;
+        return BigDecimal.valueOf(digit).scaleByPowerOfTen(power);
     }
 
     private static String scientific(String unscaled, int exponent, int digits) {

@@ -266,7 +266,7 @@ class LessonReaderTest {
                 l.md:22:4: unknown block "calculater"
                     22 | ```calculater valve-force
                             ^
-                  expected: one of calculator, problem, worked, chart, note, caution
+                  expected: one of calculator, problem, worked, faded, chart, diagram, predict, note, caution
                   to mend:  write "calculator"
                 """);
     }

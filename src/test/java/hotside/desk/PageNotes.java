@@ -9,6 +9,7 @@ final class PageNotes implements Page {
     final Map<String, String> elements = new HashMap<>();
     String shown = "";
     String text = "";
+    String focused = "";
 
     @Override
     public void show(String html, String plainText) {
@@ -30,7 +31,9 @@ final class PageNotes implements Page {
     public void reveal(String id) {}
 
     @Override
-    public void focus(String id) {}
+    public void focus(String id) {
+        focused = id;
+    }
 
     @Override
     public void cursor(String id, double at) {

@@ -293,8 +293,8 @@ class LearnerRecordTest {
         byte[] before = Files.readAllBytes(file());
         var e = assertThrows(RecordException.class, () -> LearnerRecord.open(folder));
         assertEquals(
-                "Your record was written by a newer version of Hotside (it has format 2, this one"
-                        + " reads up to 1). It was left as it is. Start the newer version, or name"
+                "Your record was written by a newer version of Hotside (it has format 3, this one"
+                        + " reads up to 2). It was left as it is. Start the newer version, or name"
                         + " another folder with -Dhotside.data=FOLDER. The record: "
                         + file().toAbsolutePath(),
                 e.getMessage());

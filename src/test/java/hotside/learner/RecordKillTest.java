@@ -23,7 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
  * synchronisation and is not tried here.
  */
 class RecordKillTest {
-    private static final int ROUNDS = 10;
+    /** {@code -Dhotside.kills=300} for a long try. */
+    private static final int ROUNDS = Integer.getInteger("hotside.kills", 10);
 
     @TempDir Path folder;
 
@@ -59,6 +60,7 @@ class RecordKillTest {
                 new ProcessBuilder(
                                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                                 "-XX:TieredStopAtLevel=1",
+                                "-XX:+UseSerialGC",
                                 "-cp",
                                 System.getProperty("java.class.path"),
                                 RecordWriter.class.getName(),

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.desk;
+
+import javafx.scene.Scene;
+import javafx.scene.control.Alert;
+import javafx.scene.control.ButtonType;
+import javafx.scene.layout.Region;
+
+/** Asks in a dialog over the window. */
+final class WindowConsent implements Consent {
+    private final Scene scene;
+
+    WindowConsent(Scene scene) {
+        this.scene = scene;
+    }
+
+    @Override
+    public boolean to(String title, String question) {
+        Alert ask =
+                new Alert(Alert.AlertType.CONFIRMATION, question, ButtonType.YES, ButtonType.NO);
+        ask.initOwner(scene.getWindow());
+        ask.setTitle(title);
+        ask.setHeaderText(title);
+        ask.getDialogPane().setMinHeight(Region.USE_PREF_SIZE);
+        return ask.showAndWait().filter(ButtonType.YES::equals).isPresent();
+    }
+}

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.page;
+
+import hotside.problem.Answers;
+import hotside.problem.Ask;
+import hotside.problem.Figure;
+import hotside.problem.Lettered;
+import hotside.problem.Variant;
+import hotside.relation.Worked;
+import hotside.unit.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.StringJoiner;
+import java.util.stream.Collectors;
+
+/** A problem in plain text: for the terminal, and for those who have pages read to them. */
+public final class ProblemText {
+    /** A curve is told at so many places at most. */
+    private static final int MOST_ROWS = 40;
+
+    private static final int DIGITS = 4;
+
+    private final Maths maths;
+
+    public ProblemText(Maths maths) {
+        this.maths = maths;
+    }
+
+    /** The scenario, with the numbers of its charts, and what there is to choose from. */
+    public String prompt(Variant variant) {
+        StringBuilder out = new StringBuilder(text(variant, variant.template().prompt()));
+        for (Figure figure : variant.figures()) {
+            out.append("\n\n").append(figure(figure));
+        }
+        if (!variant.lettered().isEmpty()) {
+            out.append('\n');
+            variant.lettered()
+                    .forEach(
+                            o -> out.append('\n').append(o.letter()).append("  ").append(o.text()));
+            out.append("\n\n").append(how(variant));
+        }
+        return out.toString();
+    }
+
+    private static String how(Variant variant) {
+        return switch (variant.template().kind()) {
+            case SEVERAL -> Words.of("text.answer-several");
+            case ORDER ->
+                    Words.of(
+                            "text.answer-order",
+                            variant.lettered().stream()
+                                    .map(Lettered::letter)
+                                    .collect(Collectors.joining(" ")));
+            default -> Words.of("text.answer-one");
+        };
+    }
+
+    /** The ladder of hints; its last rung is the full working. */
+    public List<String> hints(Variant variant) {
+        List<String> hints = new ArrayList<>();
+        variant.template().hints().forEach(hint -> hints.add(text(variant, hint)));
+        hints.add(working(variant));
+        return hints;
+    }
+
+    /** The worked answer. */
+    public String working(Variant variant) {
+        WorkingText working = new WorkingText(maths);
+        StringBuilder out = new StringBuilder();
+        for (Worked worked : variant.run().workings()) {
+            out.append(working.of(worked, variant.system(), variant.ambient()));
+        }
+        boolean numbers = variant.lettered().isEmpty();
+        if (numbers && variant.figures().isEmpty()) {
+            return out.toString();
+        }
+        Ask ask = variant.template().asks().get(0);
+        out.append(ask.phrase())
+                .append(": ")
+                .append(numbers ? Answers.told(variant, 0) : Answers.key(variant, 0))
+                .append('\n');
+        if (!numbers) {
+            TaskCard.reasons(variant).forEach(r -> out.append("- ").append(r).append('\n'));
+        }
+        return out.toString();
+    }
+
+    private String text(Variant variant, String markdown) {
+        return new LessonText(maths).of(markdown, name -> variant.shown().getOrDefault(name, name));
+    }
+
+    private static String figure(Figure figure) {
+        StringBuilder out = new StringBuilder();
+        Figure.Axis x = figure.x();
+        for (Figure.Curve curve : figure.curves()) {
+            out.append('[')
+                    .append(name(figure, curve))
+                    .append(unit(curve.scale().label()))
+                    .append(" over ")
+                    .append(x.label())
+                    .append(unit(x.scale().label()))
+                    .append("]\n");
+            StringJoiner points = new StringJoiner("; ");
+            int step = (curve.xs().size() + MOST_ROWS - 1) / MOST_ROWS;
+            for (int i = 0; i < curve.xs().size(); i += step) {
+                points.add(
+                        Numbers.upTo(curve.xs().get(i), DIGITS)
+                                + ": "
+                                + Numbers.upTo(curve.ys().get(i), DIGITS));
+            }
+            out.append(points).append('\n');
+        }
+        return out.toString().strip();
+    }
+
+    /** With what it shows, where several charts hold curves of one name. */
+    private static String name(Figure figure, Figure.Curve curve) {
+        boolean told = figure.curves().stream().map(Figure.Curve::scale).distinct().count() > 1;
+        return told || curve.name().equals(figure.y().label())
+                ? curve.name()
+                : figure.y().label() + ", " + curve.name();
+    }
+
+    private static String unit(String label) {
+        return label.isEmpty() ? "" : ", " + label;
+    }
+}

@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.problem;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** Marks answers that are letters: options that were taken, items in an order. */
+final class LetterMarker {
+    private static final Pattern BETWEEN = Pattern.compile("[\\s,;.:)>→–-]+");
+    private static final Pattern RUN = Pattern.compile("[A-Z]+");
+
+    /** More than this at once is no help. */
+    private static final int MOST_REASONS = 3;
+
+    private final Variant variant;
+
+    private LetterMarker(Variant variant) {
+        this.variant = variant;
+    }
+
+    static List<Optional<Verdict>> mark(Variant variant, List<String> answers) {
+        String text = answers.isEmpty() ? "" : answers.get(0);
+        return List.of(
+                text.isBlank()
+                        ? Optional.empty()
+                        : Optional.of(new LetterMarker(variant).one(text)));
+    }
+
+    private Verdict one(String text) {
+        List<Lettered> taken = new ArrayList<>();
+        for (String word : BETWEEN.split(text.strip().toUpperCase(Locale.ROOT))) {
+            if (!RUN.matcher(word).matches()) {
+                return unreadable(text);
+            }
+            for (int i = 0; i < word.length(); i++) {
+                Optional<Lettered> named = named(word.substring(i, i + 1));
+                if (named.isEmpty()) {
+                    return unreadable(text);
+                }
+                taken.add(named.get());
+            }
+        }
+        if (Set.copyOf(taken).size() < taken.size()) {
+            return said(Verdict.Kind.UNREADABLE, "A letter stands there twice. " + wanted());
+        }
+        return switch (variant.template().kind()) {
+            case ORDER -> order(taken);
+            case SEVERAL -> several(taken);
+            default -> taken.size() == 1 ? choice(taken.get(0)) : said(Verdict.Kind.ASK, wanted());
+        };
+    }
+
+    private Optional<Lettered> named(String letter) {
+        return variant.lettered().stream().filter(l -> l.letter().equals(letter)).findFirst();
+    }
+
+    private static Verdict said(Verdict.Kind kind, String feedback) {
+        return new Verdict(kind, Optional.empty(), Double.NaN, feedback);
+    }
+
+    private Verdict unreadable(String text) {
+        return said(Verdict.Kind.UNREADABLE, "“" + text.strip() + "” names no option. " + wanted());
+    }
+
+    private String wanted() {
+        String last = variant.lettered().get(variant.lettered().size() - 1).letter();
+        return switch (variant.template().kind()) {
+            case ORDER -> "Name each item once, the first first: A to " + last + ".";
+            case SEVERAL -> "Name all that hold, with letters from A to " + last + ".";
+            default -> "Name one of A to " + last + ".";
+        };
+    }
+
+    private static Verdict mistake(String id, String feedback) {
+        return new Verdict(Verdict.Kind.MISTAKE, Optional.of(id), Double.NaN, feedback);
+    }
+
+    private Verdict choice(Lettered taken) {
+        if (variant.template().task() instanceof Task.Pick) {
+            return picked(taken);
+        }
+        if (taken.right()) {
+            return said(Verdict.Kind.RIGHT, taken.because());
+        }
+        String why = taken.because();
+        return mistake(
+                taken.id(),
+                variant.template().task() instanceof Task.Diagnose
+                        ? "That would leave another trace. " + why
+                        : why);
+    }
+
+    private Verdict picked(Lettered taken) {
+        if (taken.right()) {
+            return said(
+                    Verdict.Kind.RIGHT,
+                    "To four figures it is "
+                            + Answers.told(variant, 0, variant.answers().get(0).value())
+                            + ".");
+        }
+        List<Variant.Slipped> its =
+                variant.slips().stream()
+                        .filter(
+                                slip ->
+                                        slip.mistake().id().equals(taken.id())
+                                                || isSame(slip, taken))
+                        .toList();
+        Verdict told = Marker.onMistakes(variant, its);
+        return mistake(taken.id(), told.feedback());
+    }
+
+    /** A mistake that gives the same number as the one that the option stands for. */
+    private boolean isSame(Variant.Slipped slip, Lettered taken) {
+        return variant.slips().stream()
+                .filter(other -> other.mistake().id().equals(taken.id()))
+                .anyMatch(
+                        other ->
+                                Math.abs(other.value() - slip.value())
+                                        <= 1e-6 * Math.abs(slip.value()));
+    }
+
+    private Verdict several(List<Lettered> taken) {
+        List<Lettered> wrong = taken.stream().filter(l -> !l.right()).toList();
+        List<Lettered> missed =
+                variant.lettered().stream().filter(l -> l.right() && !taken.contains(l)).toList();
+        if (wrong.isEmpty() && missed.isEmpty()) {
+            return said(
+                    Verdict.Kind.RIGHT,
+                    taken.stream()
+                            .map(l -> l.letter() + ": " + l.because())
+                            .collect(Collectors.joining(" ")));
+        }
+        Set<String> reasons = new LinkedHashSet<>();
+        wrong.forEach(l -> reasons.add(l.letter() + " does not hold: " + l.because()));
+        if (wrong.isEmpty()) {
+            // The missed ones are not named: the learner shall find them.
+            reasons.add(
+                    taken.size() == 1
+                            ? "What you took holds, but it is not all that does."
+                            : "All that you took holds, but it is not all that does.");
+        }
+        String id = wrong.isEmpty() ? "missed-" + missed.get(0).id() : wrong.get(0).id();
+        return mistake(id, reasons.stream().limit(MOST_REASONS).collect(Collectors.joining(" ")));
+    }
+
+    private Verdict order(List<Lettered> taken) {
+        if (taken.size() < variant.lettered().size()) {
+            return said(Verdict.Kind.ASK, wanted());
+        }
+        Task.Arrange task = (Task.Arrange) variant.template().task();
+        List<Task.Rule> broken = Orders.broken(task, taken.stream().map(Lettered::id).toList());
+        if (broken.isEmpty()) {
+            return said(Verdict.Kind.RIGHT, "Nothing stands before what it needs.");
+        }
+        String reasons =
+                broken.stream()
+                        .limit(MOST_REASONS)
+                        .map(rule -> told(rule, taken))
+                        .collect(Collectors.joining(" "));
+        return mistake(broken.get(0).mistake(), reasons);
+    }
+
+    private static String told(Task.Rule rule, List<Lettered> items) {
+        return letter(rule.first(), items)
+                + " belongs before "
+                + letter(rule.then(), items)
+                + ": "
+                + rule.because();
+    }
+
+    private static String letter(String id, List<Lettered> items) {
+        return items.stream()
+                .filter(item -> item.id().equals(id))
+                .map(Lettered::letter)
+                .findFirst()
+                .orElse(id);
+    }
+}
