@@ -128,12 +128,22 @@ public final class PrintLesson {
     private static void tell(Element element) {
         if (element.getTagName().equals("math") && element.hasAttribute("alttext")) {
             element.setAttribute("alt", element.getAttribute("alttext"));
+            pad(element);
         } else if (element.getTagName().equals("svg")) {
             NodeList words = element.getElementsByTagName("desc");
             NodeList title = element.getElementsByTagName("title");
             Node told = words.getLength() > 0 ? words.item(0) : title.item(0);
             element.setAttribute("alt", told == null ? "" : told.getTextContent());
         }
+    }
+
+    /** The drawer of formulas cuts to whole points; a strut keeps feet of letters in. */
+    private static void pad(Element math) {
+        Element strut = math.getOwnerDocument().createElement("mspace");
+        strut.setAttribute("width", "0em");
+        strut.setAttribute("height", "0.9em");
+        strut.setAttribute("depth", "0.35em");
+        math.appendChild(strut);
     }
 
     private static List<Element> children(Element element) {

@@ -8,9 +8,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.course.Course;
 import hotside.course.Lesson;
+import hotside.page.diagram.Sketch;
 import hotside.problem.ProblemBank;
 import hotside.unit.UnitSystem;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -25,6 +28,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -235,6 +239,30 @@ class BookTest {
             assertTrue(text.contains(lesson.title()), text.substring(0, 200));
             assertTrue(document.getDocumentCatalog().getMarkInfo().isMarked());
             assertEquals("en", document.getDocumentCatalog().getLanguage().substring(0, 2));
+        }
+    }
+
+    /** A drawing outside its namespace would be left out in silence. */
+    @Test
+    void drawingsAreDrawnInThePdf() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Pdf.write(
+                "<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\"><head><title>t</title>"
+                        + "<meta name=\"description\" content=\"d\"/></head><body><p>a</p>"
+                        + new Sketch(100)
+                                .rect("hot-dot", 0, 0, Sketch.WIDTH, 100)
+                                .svg("s", "t", "w")
+                        + "</body></html>",
+                out);
+        try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
+            BufferedImage page = new PDFRenderer(document).renderImageWithDPI(0, 36);
+            int coloured = 0;
+            for (int x = 0; x < page.getWidth(); x++) {
+                for (int y = 0; y < page.getHeight(); y++) {
+                    coloured += (page.getRGB(x, y) & 0xffffff) == 0xa3420f ? 1 : 0;
+                }
+            }
+            assertTrue(coloured > 1_000, coloured + " dots of the drawing's colour");
         }
     }
 
