@@ -26,7 +26,11 @@ public final class Hotside {
         if (args.length > 0) {
             System.exit(
                     CommandLineDoor.run(
-                            args, out, err, to -> Tour.guide(to, out), () -> desk(out)));
+                            args,
+                            out,
+                            err,
+                            (to, whole) -> Tour.guide(to, whole, out),
+                            () -> desk(out)));
         }
         desk(out);
     }
@@ -35,7 +39,7 @@ public final class Hotside {
         if (Headless.noDisplay()) {
             out.println(
                     "There is no display here, so the desk cannot open. Taking the tour instead.");
-            System.exit(Tour.guide(tourFolder(), out));
+            System.exit(Tour.guide(tourFolder(), false, out));
         }
         DeskApplication.open();
     }

@@ -25,8 +25,8 @@ public final class Bench {
         bench.take("page turns and memory", () -> PageTurns.measure(jar));
         bench.take("tables", () -> TableRows.measure(jar));
         bench.take("variants", () -> VariantRate.measure(jar));
-        bench.take("marking", () -> MarkingTime.measure(jar));
         bench.take("a long record", () -> LongRecord.measure(jar));
+        bench.take("marking", () -> MarkingTime.measure(jar));
         bench.take("single calls", CallTimes::measure);
         bench.print(new PrintStream(System.out, true, StandardCharsets.UTF_8));
     }

@@ -9,7 +9,7 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.function.ToIntFunction;
+import java.util.function.ToIntBiFunction;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -49,7 +49,7 @@ public final class CommandLineDoor implements Runnable {
             String[] args,
             PrintWriter out,
             PrintWriter err,
-            ToIntFunction<Path> tour,
+            ToIntBiFunction<Path, Boolean> tour,
             Runnable desk) {
         return run(args, System.in, out, err, tour, desk);
     }
@@ -60,7 +60,7 @@ public final class CommandLineDoor implements Runnable {
             InputStream in,
             PrintWriter out,
             PrintWriter err,
-            ToIntFunction<Path> tour,
+            ToIntBiFunction<Path, Boolean> tour,
             Runnable desk) {
         CommandLine line = new CommandLine(new CommandLineDoor());
         line.addSubcommand(new RelationsCommand());

@@ -3,7 +3,7 @@ package hotside.command;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import java.util.function.ToIntFunction;
+import java.util.function.ToIntBiFunction;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -13,7 +13,7 @@ import picocli.CommandLine.Option;
         description = "Pictures of every screen, without a display.",
         mixinStandardHelpOptions = true)
 final class TourCommand implements Callable<Integer> {
-    private final ToIntFunction<Path> guide;
+    private final ToIntBiFunction<Path, Boolean> guide;
 
     @Option(
             names = "--to",
@@ -22,12 +22,15 @@ final class TourCommand implements Callable<Integer> {
             description = "where the pictures go")
     private Path to;
 
-    TourCommand(ToIntFunction<Path> guide) {
+    @Option(names = "--whole", description = "every lesson from top to bottom, not its head alone")
+    private boolean whole;
+
+    TourCommand(ToIntBiFunction<Path, Boolean> guide) {
         this.guide = guide;
     }
 
     @Override
     public Integer call() {
-        return guide.applyAsInt(to);
+        return guide.applyAsInt(to, whole);
     }
 }

@@ -12,7 +12,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import org.commonmark.ext.gfm.tables.TableCell;
 import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.Block;
 import org.commonmark.node.Code;
 import org.commonmark.node.CustomNode;
 import org.commonmark.node.Node;
@@ -24,6 +27,8 @@ import org.commonmark.node.Text;
  * of what is found; a word in a title weighs more than one in a text.
  */
 public final class Search {
+    private static final Pattern PLACEHOLDER =
+            Pattern.compile("\\{\\{[^{}]{0,200}\\}\\}|\\$[^$]{0,400}\\$");
     private static final int MOST_HITS = 40;
     private static final int EXCERPT = 140;
 
@@ -92,7 +97,7 @@ public final class Search {
                             Kind.PROBLEM,
                             problem.title(),
                             "problem:" + problem.id(),
-                            problem.prompt()));
+                            PLACEHOLDER.matcher(problem.prompt()).replaceAll("…")));
         }
     }
 
@@ -137,6 +142,8 @@ public final class Search {
                     public void visit(CustomNode custom) {
                         if (custom instanceof TermUse use) {
                             out.append(use.literal());
+                        } else if (custom instanceof ComputedValue || custom instanceof Tex) {
+                            out.append('…');
                         }
                         visitChildren(custom);
                     }
@@ -144,7 +151,7 @@ public final class Search {
                     @Override
                     protected void visitChildren(Node parent) {
                         super.visitChildren(parent);
-                        if (parent instanceof org.commonmark.node.Block) {
+                        if (parent instanceof Block || parent instanceof TableCell) {
                             out.append(' ');
                         }
                     }

@@ -129,6 +129,10 @@ final class DeskWindow {
                             logs.openTrial(trial);
                         });
         cellPage.of = cell;
+        consent = new WindowConsent(scene);
+        Syllabus syllabus = Syllabus.of(SkillMap.shipped(), library.bank());
+        this.practice = practice(syllabus);
+        this.myWork = myWork(chooser);
         ToPage classPage = new ToPage();
         ClassPlace theClass =
                 new ClassPlace(
@@ -140,16 +144,12 @@ final class DeskWindow {
                         storage.toAbsolutePath().getParent(),
                         Clock.systemDefaultZone());
         classPage.of = theClass;
-        consent = new WindowConsent(scene);
-        Syllabus syllabus = Syllabus.of(SkillMap.shipped(), library.bank());
-        this.practice = practice(syllabus);
-        this.myWork = myWork(chooser);
         addPlace(course);
         addPlace(practice);
         addPlace(myWork);
-        addPlace(relations);
         addPlace(cell);
         addPlace(logs);
+        addPlace(relations);
         addPlace(theClass);
         current = course;
         readSolved();

@@ -121,9 +121,14 @@ final class LessonPlace {
         draw();
     }
 
+    /** Width of a page's charts, in pixels at 100 %, at a size of text in percent. */
+    static int chartWidth(int percent) {
+        return CHART_WIDTH * 100 / percent;
+    }
+
     /** Draws charts for another text size, so that their words grow with the rest. */
     void textSize(int percent) {
-        int width = CHART_WIDTH * 100 / percent;
+        int width = chartWidth(percent);
         if (width == chartWidth) {
             return;
         }

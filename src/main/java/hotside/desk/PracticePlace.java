@@ -57,6 +57,7 @@ final class PracticePlace implements Place {
     private Optional<Variant> example = Optional.empty();
     private String reason = "";
     private boolean asked;
+    private int percent = Settings.SMALLEST;
 
     /**
      * @param solved told which problem is solved
@@ -215,7 +216,7 @@ final class PracticePlace implements Place {
         way = Attempt.Way.FULL;
         if (drawn(() -> cards.draw(CARD, template), template) && stage != Stage.FULL) {
             Variant shown = Variants.draw(template, seeds.getAsLong(), system);
-            if (stage == Stage.WORKED || ExampleCard.canFade(shown)) {
+            if (stage == Stage.WORKED ? ExampleCard.canShow(shown) : ExampleCard.canFade(shown)) {
                 example = Optional.of(shown);
                 way = stage == Stage.WORKED ? Attempt.Way.WORKED : Attempt.Way.FADED;
             }
@@ -311,6 +312,37 @@ final class PracticePlace implements Place {
             test.show();
         } else if (asked) {
             show();
+        }
+    }
+
+    @Override
+    public void textSize(int size) {
+        if (percent == size) {
+            return;
+        }
+        percent = size;
+        cards.chartWidth(LessonPlace.chartWidth(percent));
+        test.chartWidth(LessonPlace.chartWidth(percent));
+        if (asked || test.isOn()) {
+            open();
+        }
+    }
+
+    @Override
+    public void point(String part, double along) {
+        if (test.isOn()) {
+            test.point(part, along);
+        } else if (cards.has(part)) {
+            cards.point(part, along);
+        }
+    }
+
+    @Override
+    public void nudge(String part, int steps) {
+        if (test.isOn()) {
+            test.nudge(part, steps);
+        } else if (cards.has(part)) {
+            cards.nudge(part, steps);
         }
     }
 

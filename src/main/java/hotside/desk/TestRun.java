@@ -177,6 +177,22 @@ final class TestRun {
         }
     }
 
+    void point(String part, double along) {
+        if (phase == Phase.RUNNING && cards.has(part)) {
+            cards.point(part, along);
+        }
+    }
+
+    void nudge(String part, int steps) {
+        if (phase == Phase.RUNNING && cards.has(part)) {
+            cards.nudge(part, steps);
+        }
+    }
+
+    void chartWidth(int width) {
+        cards.chartWidth(width);
+    }
+
     void units(UnitSystem system) {
         // A test keeps the units it began with: other numbers would undo what is typed.
         if (phase == Phase.NONE) {

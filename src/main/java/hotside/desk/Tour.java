@@ -33,30 +33,33 @@ public final class Tour {
     private static final int SETTLED = 6;
 
     private final Path folder;
+    private final boolean whole;
     private final List<String> log = new ArrayList<>();
     private DeskWindow window;
     private RecordKeeper keeper;
     private int pictures;
 
-    private Tour(Path folder) {
+    private Tour(Path folder, boolean whole) {
         this.folder = folder;
+        this.whole = whole;
     }
 
     /**
      * Takes the tour.
      *
      * @param folder where pictures and log go; made if need be
+     * @param whole true for every page from top to bottom, false for the head of each lesson
      * @param out where it is told what was done
      * @return the exit code, 0
      */
-    public static int guide(Path folder, PrintWriter out) {
+    public static int guide(Path folder, boolean whole, PrintWriter out) {
         Headless.install();
         NoNetwork.install();
         try {
             Files.createDirectories(folder);
             Path data = Files.createTempDirectory("hotside-tour-record");
             try {
-                new Tour(folder).take(data);
+                new Tour(folder, whole).take(data);
             } finally {
                 delete(data);
             }
@@ -274,7 +277,7 @@ public final class Tour {
         Settings usual = Screen.on(window::settings);
         Screen.run(() -> window.settings(usual.percent(200).dark(true)));
         Screen.until(() -> window.page().text("logs-result").orElse("").length() > 100);
-        everyScreen("logs-large-dark");
+        everyScreen("logs-large-dark", whole ? Integer.MAX_VALUE : 3);
         Screen.run(() -> window.settings(usual));
     }
 
@@ -293,7 +296,11 @@ public final class Tour {
 
     /** The page from top to bottom, a screenful a picture. */
     private void everyScreen(String name) throws IOException {
-        int screens = Screen.on(() -> window.page().screenfuls());
+        everyScreen(name, Integer.MAX_VALUE);
+    }
+
+    private void everyScreen(String name, int most) throws IOException {
+        int screens = Math.min(most, Screen.on(() -> window.page().screenfuls()));
         for (int i = 0; i < screens; i++) {
             int screen = i;
             Screen.run(() -> window.page().turnTo(screen));
@@ -378,11 +385,11 @@ public final class Tour {
         settled();
     }
 
-    /** Every lesson from top to bottom, a screenful a picture. */
+    /** Every lesson: its head, or all of it. */
     private void everyLesson(Library library) throws IOException {
         for (Lesson lesson : library.course().lessons()) {
             open(lesson);
-            everyScreen(lesson.id().replace('/', '-'));
+            everyScreen(lesson.id().replace('/', '-'), whole ? Integer.MAX_VALUE : 1);
             note("Read \"" + lesson.title() + "\".");
         }
     }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.learner;
 
-import hotside.problem.Mistake;
 import hotside.problem.ProblemBank;
 import hotside.problem.SkillMap;
 import hotside.problem.Template;
@@ -45,10 +44,7 @@ public final class Syllabus {
 
     static Exercise exercise(Template template, SkillMap skills) {
         Set<String> slips =
-                template.mistakes().stream()
-                        .map(Mistake::id)
-                        .map(Exercise::slip)
-                        .collect(Collectors.toSet());
+                template.mistakeIds().stream().map(Exercise::slip).collect(Collectors.toSet());
         Map<String, String> blame = new HashMap<>();
         slips.forEach(slip -> blame.put(slip, skills.blamed(template.skill(), slip)));
         return new Exercise(

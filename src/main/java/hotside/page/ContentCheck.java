@@ -12,6 +12,7 @@ import hotside.course.LessonReader;
 import hotside.course.Markup;
 import hotside.course.Part;
 import hotside.course.PartBlock;
+import hotside.course.ReadingTime;
 import hotside.course.Tex;
 import hotside.problem.ChartPlan;
 import hotside.problem.Given;
@@ -64,6 +65,7 @@ public final class ContentCheck {
     private List<String> shippedProblems;
 
     private List<String> shippedLessons;
+    private ProblemBank bank;
 
     /**
      * Checks files together: lessons may name the lessons and problems among them, and those that
@@ -163,10 +165,10 @@ public final class ContentCheck {
             links(file, root);
         }
         problemCards(file, lesson);
+        readingTime(file, lesson);
         if (file.findings().isEmpty()) {
             for (UnitSystem system : UnitSystem.values()) {
-                new LessonPage(maths)
-                        .html(lesson, system, new NoCards(), Optional.empty(), Optional.empty());
+                draw(lesson, system);
             }
         }
     }
@@ -183,6 +185,38 @@ public final class ContentCheck {
         lessons.values().forEach(lesson -> known.add(lesson.id()));
         known.addAll(shippedLessons());
         return known;
+    }
+
+    /** Every block, on the screen's page and on paper. */
+    private void draw(Lesson lesson, UnitSystem system) {
+        new LessonPage(maths)
+                .html(lesson, system, new NoCards(), Optional.empty(), Optional.empty());
+        new PrintLesson(maths, bank(), system)
+                .html(lesson, "", PrintLesson.Form.BOOK, href -> Optional.of(href));
+    }
+
+    private ProblemBank bank() {
+        if (bank == null) {
+            bank = ProblemBank.shipped();
+        }
+        return bank;
+    }
+
+    private static void readingTime(ContentFile file, Lesson lesson) {
+        ReadingTime time = ReadingTime.of(lesson);
+        if (lesson.minutes() < time.least() || lesson.minutes() > time.most()) {
+            file.findings()
+                    .add(
+                            file.fields().place("minutes"),
+                            lesson.minutes()
+                                    + " minutes for "
+                                    + time.words()
+                                    + " words and "
+                                    + time.parts()
+                                    + " parts to work",
+                            time.least() + " to " + time.most(),
+                            "");
+        }
     }
 
     /** Leaves the cards of a page empty. */
@@ -230,7 +264,7 @@ public final class ContentCheck {
 
     private List<String> shippedProblems() {
         if (shippedProblems == null) {
-            shippedProblems = ProblemBank.shipped().all().stream().map(Template::id).toList();
+            shippedProblems = bank().all().stream().map(Template::id).toList();
         }
         return shippedProblems;
     }

@@ -19,9 +19,16 @@ public final class ExampleCard {
         this.problems = new ProblemCard(maths);
     }
 
+    /**
+     * True if this problem can be shown worked: what is seen in a chart cannot be told in lines.
+     */
+    public static boolean canShow(Variant variant) {
+        return variant.figures().isEmpty();
+    }
+
     /** True if the last step of this problem's working can be left out. */
     public static boolean canFade(Variant variant) {
-        return !variant.run().workings().isEmpty();
+        return canShow(variant) && !variant.run().workings().isEmpty();
     }
 
     /**

@@ -111,4 +111,21 @@ public record Template(
     public Optional<Given> given(String name) {
         return givens.stream().filter(given -> given.name().equals(name)).findFirst();
     }
+
+    /** The ids of all mistakes that a verdict may name, but for options missed. */
+    public List<String> mistakeIds() {
+        if (task instanceof Task.Judge judge) {
+            return judge.statements().stream().map(Task.Statement::id).toList();
+        }
+        if (task instanceof Task.Arrange arrange) {
+            return arrange.rules().stream().map(Task.Rule::mistake).toList();
+        }
+        if (task instanceof Task.Read read) {
+            return read.misreadings().stream().map(Misreading::id).toList();
+        }
+        if (task instanceof Task.Diagnose diagnose) {
+            return diagnose.faults().stream().map(Task.Fault::id).toList();
+        }
+        return mistakes.stream().map(Mistake::id).toList();
+    }
 }

@@ -61,7 +61,7 @@ class ClassCommandsTest {
                 new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)),
                 new PrintWriter(out),
                 new PrintWriter(err),
-                folder -> CommandLineDoor.FINE,
+                (folder, whole) -> CommandLineDoor.FINE,
                 () -> {});
     }
 

@@ -53,7 +53,7 @@ class CompareCommandTest {
                         args.toArray(String[]::new),
                         new PrintWriter(printed),
                         new PrintWriter(complained),
-                        to -> 0,
+                        (to, whole) -> 0,
                         () -> {});
         out = printed.toString();
         err = complained.toString();

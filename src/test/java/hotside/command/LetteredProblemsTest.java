@@ -17,7 +17,7 @@ import picocli.CommandLine;
 class LetteredProblemsTest {
     private static String run(String typed, Object command, String... args) {
         StringWriter out = new StringWriter();
-        CommandLine line = new CommandLine(command);
+        CommandLine line = new CommandLine(command).setCaseInsensitiveEnumValuesAllowed(true);
         line.setOut(new PrintWriter(out));
         assertEquals(0, line.execute(args), typed);
         return out.toString();

@@ -27,7 +27,7 @@ class PullCommandTest {
                 args,
                 new PrintWriter(out),
                 new PrintWriter(err),
-                folder -> CommandLineDoor.FINE,
+                (folder, whole) -> CommandLineDoor.FINE,
                 () -> {});
     }
 

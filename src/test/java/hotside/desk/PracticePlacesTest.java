@@ -15,6 +15,7 @@ import hotside.page.ProblemState;
 import hotside.problem.Answers;
 import hotside.problem.ProblemBank;
 import hotside.problem.SkillMap;
+import hotside.problem.Template;
 import hotside.problem.Variant;
 import hotside.unit.UnitSystem;
 import java.io.IOException;
@@ -257,6 +258,40 @@ class PracticePlacesTest {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    @Test
+    void aChartIsReadByItsHairLineInPracticeToo() {
+        String graph =
+                bank.all().stream()
+                        .filter(t -> t.kind() == Template.Kind.GRAPH)
+                        .findFirst()
+                        .orElseThrow()
+                        .id();
+        practice.open(new Wish(Wish.Kind.PROBLEM, graph));
+        settle();
+        assertFalse(page.shown.contains("An example with other numbers"), "none without its chart");
+        practice.nudge("p1", 3);
+        assertFalse(page.elements.get("p1-reading").isEmpty());
+        practice.act("take", "p1", "");
+        assertFalse(problem().typed().get(0).isEmpty());
+    }
+
+    @Test
+    void anOptionIsChosenInPracticeToo() {
+        String choice =
+                bank.all().stream()
+                        .filter(t -> t.kind() == Template.Kind.CHOICE)
+                        .findFirst()
+                        .orElseThrow()
+                        .id();
+        practice.open(new Wish(Wish.Kind.PROBLEM, choice));
+        settle();
+        practice.edit("p1", "0", "answer", "A");
+        practice.act("check", "p1", "");
+        settle();
+        List<Attempt> all = stored();
+        assertEquals("A", all.get(all.size() - 1).answer());
     }
 
     @Test
