@@ -114,6 +114,26 @@ final class Outline {
     void select(Lesson lesson) {
         ToggleButton button = buttons.get(lesson);
         group.selectToggle(button);
+        if (button != null) {
+            reveal(button);
+        }
+    }
+
+    /** Scrolls a row into sight, if it is out of it. */
+    void reveal(Node row) {
+        rows.applyCss();
+        rows.layout();
+        double seen = pane.getViewportBounds().getHeight();
+        double beyond = rows.getHeight() - seen;
+        if (seen <= 0 || beyond <= 0) {
+            return;
+        }
+        double top = row.getBoundsInParent().getMinY();
+        double bottom = row.getBoundsInParent().getMaxY();
+        double at = pane.getVvalue() * beyond;
+        if (top < at || bottom > at + seen) {
+            pane.setVvalue(Math.max(0, Math.min(1, (top - seen / 3) / beyond)));
+        }
     }
 
     /** Shows how far each lesson's problems are worked. */

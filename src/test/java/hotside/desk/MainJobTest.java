@@ -16,6 +16,8 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
 import javafx.application.Platform;
 import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -164,7 +166,21 @@ class MainJobTest {
     }
 
     private void click(String query) {
+        Screen.run(() -> scrollTo(window.scene().lookup(query)));
+        Screen.frames(2);
         robot.clickOn(query);
+    }
+
+    /** As a person would with the wheel. */
+    private static void scrollTo(Node node) {
+        for (Node above = node; above != null; above = above.getParent()) {
+            if (above instanceof ScrollPane pane) {
+                double beyond =
+                        pane.getContent().getBoundsInLocal().getHeight()
+                                - pane.getViewportBounds().getHeight();
+                pane.setVvalue(node.getBoundsInParent().getMinY() / Math.max(1, beyond));
+            }
+        }
     }
 
     private void open() {
