@@ -190,6 +190,13 @@ class ClassPlaceTest {
                         "report-K7.pdf",
                         "set-aside.csv"),
                 names(folder.resolve("tables")));
+        dialogs.file = folder.resolve("statements.json");
+        act("save-xapi");
+        assertTrue(Files.readString(dialogs.file).contains("\"name\":\"K7\""));
+        dialogs.file = folder.resolve("package.zip");
+        act("save-qti");
+        assertTrue(status().contains("package.zip"), status());
+        assertTrue(Files.size(dialogs.file) > 1000);
         assertTrue(SetFile.read(folder.resolve("again.set")).set().title().contains("Valves"));
     }
 
