@@ -95,7 +95,7 @@ public final class ClassOfThousands {
             Variant variant = regrader.variant(learner, slot);
             List<String> answers = new ArrayList<>();
             for (int i = 0; i < variant.answers().size(); i++) {
-                answers.add(Answers.told(variant, i));
+                answers.add(Answers.key(variant, i));
             }
             if ((number + slot) % 2 == 0 && !variant.slips().isEmpty()) {
                 Variant.Slipped slip = variant.slips().get(number % variant.slips().size());

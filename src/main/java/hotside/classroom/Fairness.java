@@ -14,7 +14,8 @@ import org.apache.commons.math3.distribution.HypergeometricDistribution;
  * @param low how many of the lower half have full credit, and how many there are
  * @param high the same of the upper half
  * @param chance Fisher's exact probability, two-sided, of so large a difference by luck; absent
- *     with fewer than thirty in a half, where it would find nothing
+ *     with fewer than thirty in a half, where it would find nothing, and where no number is asked
+ *     for
  */
 public record Fairness(Half low, Half high, OptionalDouble chance) {
     private static final int ENOUGH = 30;
@@ -41,7 +42,7 @@ public record Fairness(Half low, Half high, OptionalDouble chance) {
         return new Fairness(
                 low,
                 high,
-                Math.min(low.of, high.of) < ENOUGH
+                Math.min(low.of, high.of) < ENOUGH || Double.isNaN(items.get(0).right().get(0))
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(fisher(low.full, low.of, high.full, high.of)));
     }

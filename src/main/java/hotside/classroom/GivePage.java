@@ -250,6 +250,7 @@ public final class GivePage {
     private static String handOut(Form form) {
         return "<div class=\"buttons\">"
                 + form.button("papers", Words.of("class.papers"), false)
+                + form.button("save-qti", Words.of("class.save-qti"), false)
                 + "</div>";
     }
 

@@ -12,9 +12,7 @@ import hotside.unit.DecimalHabit;
 import hotside.unit.Quantity;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * One variant, its numbers frozen, as a QTI 3.0 assessment item: a text entry for each ask, the
@@ -27,29 +25,23 @@ final class QtiItem {
     private final String id;
     private final Variant variant;
     private final PaperSheet sheet;
-    private final Map<String, String> feedback = new LinkedHashMap<>();
+    private final String pictures;
+    private final QtiText text = new QtiText();
 
     /**
      * @param id of the item, an XML name
+     * @param pictures markup that shows the variant's charts
      */
-    QtiItem(String id, Variant variant, PaperSheet sheet) {
+    QtiItem(String id, Variant variant, PaperSheet sheet, String pictures) {
         this.id = id;
         this.variant = variant;
         this.sheet = sheet;
+        this.pictures = pictures;
     }
 
     String xml() {
         String processing = processing();
-        StringBuilder out = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-        out.append("<qti-assessment-item xmlns=\"")
-                .append(NAMESPACE)
-                .append("\" identifier=\"")
-                .append(id)
-                .append("\" title=\"")
-                .append(Html.escape(variant.template().title()))
-                .append("\" label=\"seed ")
-                .append(Long.toUnsignedString(variant.seed()))
-                .append("\" xml:lang=\"en\" adaptive=\"false\" time-dependent=\"false\">\n");
+        StringBuilder out = new StringBuilder(QtiText.head(id, variant));
         for (int i = 0; i < asks(); i++) {
             out.append(
                     "<qti-response-declaration identifier=\""
@@ -58,41 +50,16 @@ final class QtiItem {
                             + shown(i, variant.answers().get(i).value())
                             + "</qti-value></qti-correct-response></qti-response-declaration>\n");
         }
-        out.append(outcome("SCORE", "float", "single", "0"))
-                .append(outcome("MAXSCORE", "float", "single", String.valueOf(asks())))
-                .append(outcome("FEEDBACK", "identifier", "multiple", ""));
-        out.append(body()).append(processing);
-        feedback.forEach(
-                (name, text) ->
-                        out.append(
-                                "<qti-modal-feedback outcome-identifier=\"FEEDBACK\" identifier=\""
-                                        + name
-                                        + "\" show-hide=\"show\"><qti-content-body><p>"
-                                        + Html.escape(text)
-                                        + "</p></qti-content-body></qti-modal-feedback>\n"));
-        return out.append("</qti-assessment-item>\n").toString();
-    }
-
-    private static String outcome(String name, String type, String cardinality, String value) {
-        String start =
-                "<qti-outcome-declaration identifier=\""
-                        + name
-                        + "\" cardinality=\""
-                        + cardinality
-                        + "\" base-type=\""
-                        + type
-                        + "\"";
-        return value.isEmpty()
-                ? start + "/>\n"
-                : start
-                        + "><qti-default-value><qti-value>"
-                        + value
-                        + "</qti-value></qti-default-value></qti-outcome-declaration>\n";
+        return out.append(QtiText.outcomes(asks()))
+                .append(body())
+                .append(processing)
+                .append(text.tail())
+                .toString();
     }
 
     private String body() {
         StringBuilder out = new StringBuilder("<qti-item-body><div>");
-        out.append(sheet.prompt(variant)).append("</div>\n");
+        out.append(sheet.prompt(variant)).append("</div>\n").append(pictures);
         for (int i = 0; i < asks(); i++) {
             Ask ask = ask(i);
             String label = ask.scale(variant.system()).label();
@@ -113,17 +80,16 @@ final class QtiItem {
             out.append("<qti-response-condition>\n<qti-response-if><qti-is-null>")
                     .append(variable(i))
                     .append("</qti-is-null>")
-                    .append(feedback("blank-" + (i + 1), "No number was given."))
+                    .append(text.feedback("blank-" + (i + 1), "No number was given."))
                     .append("</qti-response-if>\n<qti-response-else-if>")
                     .append(
                             equal(
                                     i,
                                     variant.answers().get(i).band(),
                                     "<qti-correct identifier=\"" + response(i) + "\"/>"))
+                    .append(QtiText.POINT)
                     .append(
-                            "<qti-set-outcome-value identifier=\"SCORE\"><qti-sum><qti-variable identifier=\"SCORE\"/><qti-base-value base-type=\"float\">1</qti-base-value></qti-sum></qti-set-outcome-value>")
-                    .append(
-                            feedback(
+                            text.feedback(
                                     "right-" + (i + 1),
                                     "Right. To four figures it is "
                                             + Answers.told(variant, i)
@@ -132,7 +98,7 @@ final class QtiItem {
             slips(i, out);
             out.append("<qti-response-else>")
                     .append(
-                            feedback(
+                            text.feedback(
                                     "wrong-" + (i + 1),
                                     "Not yet, and no slip that is known here gives this number. Go through it step by step."))
                     .append("</qti-response-else>\n</qti-response-condition>\n");
@@ -150,11 +116,11 @@ final class QtiItem {
                         .append(
                                 equal(
                                         ask,
-                                        ask(ask).tolerance().band(slip.value()),
+                                        band(ask, slip.value()),
                                         "<qti-base-value base-type=\"float\">"
                                                 + shown(ask, slip.value())
                                                 + "</qti-base-value>"))
-                        .append(feedback("slip-" + (ask + 1) + "-" + number, told))
+                        .append(text.feedback("slip-" + (ask + 1) + "-" + number, told))
                         .append("</qti-response-else-if>\n");
             }
         }
@@ -185,13 +151,6 @@ final class QtiItem {
                 + "</qti-equal>";
     }
 
-    private String feedback(String name, String text) {
-        feedback.put(name, text);
-        return "<qti-set-outcome-value identifier=\"FEEDBACK\"><qti-multiple><qti-variable identifier=\"FEEDBACK\"/><qti-base-value base-type=\"identifier\">"
-                + name
-                + "</qti-base-value></qti-multiple></qti-set-outcome-value>";
-    }
-
     private static String variable(int ask) {
         return "<qti-variable identifier=\"" + response(ask) + "\"/>";
     }
@@ -207,6 +166,12 @@ final class QtiItem {
     private double number(int ask, double si) {
         Quantity quantity = ask(ask).quantity();
         return ask(ask).scale(variant.system()).fromSi(si, quantity, variant.ambient());
+    }
+
+    private double band(int ask, double value) {
+        return variant.figures().isEmpty()
+                ? ask(ask).tolerance().band(value)
+                : variant.answers().get(ask).band();
     }
 
     private Ask ask(int i) {

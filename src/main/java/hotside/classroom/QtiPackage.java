@@ -4,18 +4,16 @@ package hotside.classroom;
 import hotside.page.Html;
 import hotside.page.Maths;
 import hotside.page.PaperSheet;
-import hotside.problem.Template;
+import hotside.problem.Variant;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
@@ -27,9 +25,6 @@ public final class QtiPackage {
     /** More would only swell the package. */
     public static final int MOST_VARIANTS = 200;
 
-    private static final Set<Template.Kind> NUMBERS =
-            EnumSet.of(Template.Kind.NUMBER, Template.Kind.STEPS);
-
     private static final String MANIFEST_NAMESPACE =
             "http://www.imsglobal.org/xsd/qti/qtiv3p0/imscp_v1p1";
 
@@ -40,6 +35,7 @@ public final class QtiPackage {
     private final int variants;
     private final Map<String, String> files = new LinkedHashMap<>();
     private final List<List<String>> sections = new ArrayList<>();
+    private final Map<String, List<String>> pictures = new LinkedHashMap<>();
     private final List<String> leftOut = new ArrayList<>();
 
     /**
@@ -60,23 +56,46 @@ public final class QtiPackage {
 
     private void section(int slot, PaperSheet sheet) {
         List<String> ids = new ArrayList<>();
-        Template template = regrader.template(slot);
-        if (NUMBERS.contains(template.kind())) {
-            for (int v = 1; v <= variants; v++) {
-                String id = "p" + (slot + 1) + "-v" + v;
-                // A pseudonym for each variant gives it numbers like a learner's.
+        for (int v = 1; v <= variants; v++) {
+            // A pseudonym for each variant gives it numbers like a learner's.
+            Variant variant = regrader.variant("export-" + v, slot);
+            String id = "p" + (slot + 1) + "-v" + v;
+            boolean lettered = variant.template().kind().isLettered();
+            if (!lettered || QtiLetters.fits(variant)) {
+                String pictures = pictures(id, variant);
                 files.put(
                         "items/" + id + ".xml",
-                        new QtiItem(id, regrader.variant("export-" + v, slot), sheet).xml());
+                        lettered
+                                ? new QtiLetters(id, variant, sheet, pictures).xml()
+                                : new QtiItem(id, variant, sheet, pictures).xml());
                 ids.add(id);
             }
-        } else {
-            leftOut.add(template.id());
+        }
+        if (ids.isEmpty()) {
+            leftOut.add(regrader.template(slot).id());
         }
         sections.add(ids);
     }
 
-    /** Problems of a kind that this export has no interaction for, by id. */
+    /** Puts the charts of a variant beside it; markup that shows them. */
+    private String pictures(String id, Variant variant) {
+        StringBuilder out = new StringBuilder();
+        List<String> names = new ArrayList<>();
+        for (String svg : PaperSheet.charts(variant)) {
+            String name = id + "-" + (names.size() + 1) + ".svg";
+            names.add("items/" + name);
+            files.put("items/" + name, svg);
+            out.append("<p><img src=\"")
+                    .append(name)
+                    .append("\" alt=\"")
+                    .append(PaperSheet.told(svg))
+                    .append("\"/></p>\n");
+        }
+        pictures.put(id, names);
+        return out.toString();
+    }
+
+    /** Problems that a player could not mark, by id. */
     public List<String> leftOut() {
         return List.copyOf(leftOut);
     }
@@ -158,19 +177,21 @@ public final class QtiPackage {
                 .flatMap(List::stream)
                 .forEach(id -> out.append("<dependency identifierref=\"item-" + id + "\"/>"));
         out.append("</resource>\n");
-        sections.stream()
-                .flatMap(List::stream)
-                .forEach(
-                        id ->
-                                out.append(
-                                        "<resource identifier=\"item-"
-                                                + id
-                                                + "\" type=\"imsqti_item_xmlv3p0\" href=\"items/"
-                                                + id
-                                                + ".xml\"><file href=\"items/"
-                                                + id
-                                                + ".xml\"/></resource>\n"));
+        sections.stream().flatMap(List::stream).forEach(id -> resource(id, out));
         return out.append("</resources>\n</manifest>\n").toString();
+    }
+
+    private void resource(String id, StringBuilder out) {
+        String item = "items/" + id + ".xml";
+        out.append("<resource identifier=\"item-")
+                .append(id)
+                .append("\" type=\"imsqti_item_xmlv3p0\" href=\"")
+                .append(item)
+                .append("\"><file href=\"")
+                .append(item)
+                .append("\"/>");
+        pictures.get(id).forEach(name -> out.append("<file href=\"" + name + "\"/>"));
+        out.append("</resource>\n");
     }
 
     /** An XML name begins with a letter; ids may begin with a digit. */

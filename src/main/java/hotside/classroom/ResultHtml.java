@@ -34,6 +34,7 @@ final class ResultHtml {
                 .append(form.button("save-tables", Words.of("class.save-tables"), false))
                 .append(form.button("save-reports", Words.of("class.save-reports"), false))
                 .append(form.button("save-drill", Words.of("class.save-drill"), false))
+                .append(form.button("save-xapi", Words.of("class.save-xapi"), false))
                 .append("</div>")
                 .append(Html.element("p", "class=\"quiet\"", Words.of("class.guarantee")))
                 .append("</section>")

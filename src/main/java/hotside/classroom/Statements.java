@@ -3,6 +3,7 @@ package hotside.classroom;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import hotside.problem.Answers;
 import hotside.problem.Ask;
 import hotside.problem.Variant;
 import hotside.problem.Variants;
@@ -101,16 +102,32 @@ public final class Statements {
                 Map.of(
                         "en",
                         asked.phrase()
-                                + (asked.scale(variant.system()).label().isEmpty()
+                                + (!variant.lettered().isEmpty()
+                                                || asked.scale(variant.system()).label().isEmpty()
                                         ? ""
                                         : ", in " + asked.scale(variant.system()).label())));
-        definition.put("interactionType", "numeric");
+        definition.put("interactionType", type(variant));
         definition.put(
                 "correctResponsesPattern",
                 List.of(
-                        number(variant, ask, right.low())
-                                + "[:]"
-                                + number(variant, ask, right.high())));
+                        variant.lettered().isEmpty()
+                                ? number(variant, ask, right.low())
+                                        + "[:]"
+                                        + number(variant, ask, right.high())
+                                : Answers.key(variant, ask).replace(" ", "[,]")));
+        if (!variant.lettered().isEmpty()) {
+            definition.put(
+                    "choices",
+                    variant.lettered().stream()
+                            .map(
+                                    o ->
+                                            Map.of(
+                                                    "id",
+                                                    o.letter(),
+                                                    "description",
+                                                    Map.of("en", o.text())))
+                            .toList());
+        }
         Map<String, Object> object = new LinkedHashMap<>();
         object.put("objectType", "Activity");
         object.put(
@@ -142,12 +159,24 @@ public final class Statements {
                 "response",
                 Double.isFinite(verdict.value())
                         ? number(variant, ask, verdict.value())
-                        : item.answers().get(ask));
+                        : response(variant, item.answers().get(ask)));
         if (ask == 0) {
             result.put("duration", "PT" + Math.round(item.minutes()) + "M");
         }
         result.put("extensions", extensions);
         return result;
+    }
+
+    private static String type(Variant variant) {
+        return switch (variant.template().kind()) {
+            case NUMBER, STEPS, GRAPH -> "numeric";
+            case ORDER -> "sequencing";
+            case CHOICE, SEVERAL, FAULT -> "choice";
+        };
+    }
+
+    private static String response(Variant variant, String typed) {
+        return variant.lettered().isEmpty() ? typed : typed.strip().replaceAll("\\s+", "[,]");
     }
 
     private static String number(Variant variant, int ask, double si) {

@@ -49,7 +49,12 @@ final class SetExportCommand implements Callable<Integer> {
         made.write(qti);
         out.println("Written to " + qti + ". Each answer is marked there by itself.");
         made.leftOut()
-                .forEach(id -> out.println("Left out, being no problem of numbers: " + id + "."));
+                .forEach(
+                        id ->
+                                out.println(
+                                        "Left out, because too many orders of it are right: "
+                                                + id
+                                                + "."));
         return made.leftOut().isEmpty() ? CommandLineDoor.FINE : CommandLineDoor.FINDINGS;
     }
 }

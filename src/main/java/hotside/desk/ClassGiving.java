@@ -9,11 +9,13 @@ import hotside.classroom.Marking;
 import hotside.classroom.NewFile;
 import hotside.classroom.Papers;
 import hotside.classroom.ProblemSet;
+import hotside.classroom.QtiPackage;
 import hotside.classroom.RefusedException;
 import hotside.classroom.Regrader;
 import hotside.classroom.Roster;
 import hotside.classroom.SetFile;
 import hotside.classroom.SigningKey;
+import hotside.classroom.Statements;
 import hotside.classroom.StoppedException;
 import hotside.classroom.TeachAgain;
 import hotside.page.Html;
@@ -48,6 +50,9 @@ import java.util.function.Supplier;
 final class ClassGiving {
     private static final int TOLD_EVERY = 10;
     private static final long PREVIEW_SEED = 1;
+
+    /** Of each problem in a package for other programs. */
+    private static final int VARIANTS = 10;
 
     private final Page page;
     private final Worker worker;
@@ -149,6 +154,8 @@ final class ClassGiving {
             case "save-set" -> saveSet();
             case "open-set" -> first(Words.of("class.open-set")).ifPresent(this::openSet);
             case "papers" -> papers();
+            case "save-qti" -> saveQti();
+            case "save-xapi" -> saveXapi();
             case "mark" -> mark();
             case "save-tables" -> saveTables();
             case "save-reports" -> saveReports();
@@ -448,6 +455,42 @@ final class ClassGiving {
         Optional<Path> file = chooser.save(Words.of("class.save-drill"), drill.get().id() + ".set");
         if (file.isPresent()) {
             SetFile.write(file.get(), drill.get(), key());
+            told(Words.of("class.saved", file.get()));
+        }
+    }
+
+    private void saveQti() {
+        if (set.isEmpty()) {
+            told(Words.of("class.mark-need"));
+            return;
+        }
+        ProblemSet open = set.get().set();
+        Optional<Path> file = chooser.save(Words.of("class.save-qti"), open.id() + ".zip");
+        file.ifPresent(
+                to ->
+                        run(
+                                () -> {
+                                    try {
+                                        new QtiPackage(
+                                                        new Regrader(open, bank.get()),
+                                                        VARIANTS,
+                                                        maths)
+                                                .write(to);
+                                        return to;
+                                    } catch (IOException e) {
+                                        throw new UncheckedIOException(e);
+                                    }
+                                },
+                                where -> told(Words.of("class.saved", where))));
+    }
+
+    private void saveXapi() throws IOException {
+        Optional<Path> file =
+                result.isEmpty()
+                        ? Optional.empty()
+                        : chooser.save(Words.of("class.save-xapi"), "statements.json");
+        if (file.isPresent()) {
+            Statements.write(file.get(), result.get().regrader(), result.get().marked());
             told(Words.of("class.saved", file.get()));
         }
     }

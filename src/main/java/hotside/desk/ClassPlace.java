@@ -10,6 +10,9 @@ import java.util.function.Supplier;
 
 /** The class: one side for those who give work, one for those who were given it. */
 final class ClassPlace implements Place {
+    /** Width of charts at 100 % text. */
+    private static final int CHART_WIDTH = 680;
+
     private final ClassGiving giving;
     private final ClassWork work;
     private boolean gives = true;
@@ -78,5 +81,20 @@ final class ClassPlace implements Place {
         } else {
             work.edit(part, slot, value);
         }
+    }
+
+    @Override
+    public void point(String part, double across) {
+        work.point(part, across);
+    }
+
+    @Override
+    public void nudge(String part, int steps) {
+        work.nudge(part, steps);
+    }
+
+    @Override
+    public void textSize(int percent) {
+        work.chartWidth(CHART_WIDTH * 100 / percent);
     }
 }

@@ -32,6 +32,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /**
  * What a learner does in the class's place. The draft is touched by the worker alone, one thing
@@ -46,7 +47,8 @@ final class ClassWork {
     private final Clock clock;
     private final WorkPage html;
     private final Map<String, String> typed = new LinkedHashMap<>();
-    private final List<ProblemState> cards = new ArrayList<>();
+    private final ProblemCards cards;
+    private int count;
     private Optional<SetFile> file = Optional.empty();
     private AtWork work;
     private boolean newKey;
@@ -66,6 +68,7 @@ final class ClassWork {
         this.data = data;
         this.clock = clock;
         this.html = new WorkPage(maths);
+        this.cards = new ProblemCards(maths, page, (made, then) -> then.run(), () -> 0, clock);
     }
 
     void open() {
@@ -75,10 +78,7 @@ final class ClassWork {
                         file.map(
                                 f ->
                                         new WorkPage.Open(
-                                                f.set(),
-                                                List.copyOf(cards),
-                                                newKey,
-                                                f.key().fingerprint())));
+                                                f.set(), states(), newKey, f.key().fingerprint())));
         page.show(shown, PlainText.of(shown));
     }
 
@@ -91,23 +91,45 @@ final class ClassWork {
         slot(part)
                 .ifPresent(
                         slot -> {
-                            ProblemState state =
-                                    cards.get(slot).typed(Integer.parseInt(name), value);
-                            cards.set(slot, state);
-                            List<String> fields = state.typed();
-                            run(
-                                    () -> {
-                                        work.draft().type(slot, fields, clock.instant());
-                                        return slot;
-                                    },
-                                    done -> {});
+                            cards.edit(part, name, value);
+                            keep(slot);
                         });
+    }
+
+    private List<ProblemState> states() {
+        return IntStream.range(0, count).mapToObj(this::state).toList();
+    }
+
+    private ProblemState state(int slot) {
+        return cards.state(WorkPage.CARD + slot).orElseThrow();
+    }
+
+    private void keep(int slot) {
+        List<String> fields = state(slot).typed();
+        run(
+                () -> {
+                    work.draft().type(slot, fields, clock.instant());
+                    return slot;
+                },
+                done -> {});
+    }
+
+    void point(String part, double across) {
+        slot(part).ifPresent(slot -> cards.point(part, across));
+    }
+
+    void nudge(String part, int steps) {
+        slot(part).ifPresent(slot -> cards.nudge(part, steps));
+    }
+
+    void chartWidth(int width) {
+        cards.chartWidth(width);
     }
 
     private Optional<Integer> slot(String part) {
         return part.matches(WorkPage.CARD + "\\d{1,2}")
                 ? Optional.of(Integer.parseInt(part.substring(WorkPage.CARD.length())))
-                        .filter(slot -> slot < cards.size())
+                        .filter(slot -> slot < count)
                 : Optional.empty();
     }
 
@@ -128,7 +150,10 @@ final class ClassWork {
                             switch (action) {
                                 case "check" -> check(slot);
                                 case "hint" -> hint(slot);
-                                default -> {}
+                                default -> {
+                                    cards.act(action, part);
+                                    keep(slot);
+                                }
                             }
                         });
     }
@@ -214,7 +239,7 @@ final class ClassWork {
         ProblemState state = ProblemState.fresh(WorkPage.CARD + slot, begun.variant(slot));
         List<String> fields = begun.typed(slot);
         for (int ask = 0; ask < fields.size(); ask++) {
-            state = state.typed(ask, fields.get(ask));
+            state = fields.get(ask).isBlank() ? state : state.typed(ask, fields.get(ask));
         }
         boolean answered = begun.draft().answers(slot).isPresent();
         return (answered ? state.judged(begun.told(slot, clock.instant()), 0) : state)
@@ -225,8 +250,9 @@ final class ClassWork {
         file = Optional.of(opened.file);
         work = opened.work;
         newKey = opened.newKey;
-        cards.clear();
-        cards.addAll(opened.cards);
+        count = opened.cards.size();
+        cards.clear(GivePage.PART);
+        opened.cards.forEach(cards::put);
         open();
     }
 
@@ -234,7 +260,7 @@ final class ClassWork {
     private record Checked(List<Optional<Verdict>> verdicts, OptionalInt left, boolean tells) {}
 
     private void check(int slot) {
-        List<String> fields = cards.get(slot).typed();
+        List<String> fields = state(slot).typed();
         run(
                 () -> {
                     OptionalInt left = work.triesLeft(slot);
@@ -255,8 +281,8 @@ final class ClassWork {
             page.replace(id, Html.element("p", "", Words.of("class.no-tries")));
             return;
         }
-        ProblemState state = cards.get(slot).judged(checked.get().verdicts, 0);
-        cards.set(slot, state);
+        ProblemState state = state(slot).judged(checked.get().verdicts, 0);
+        cards.put(state);
         for (int ask = 0; ask < state.verdicts().size(); ask++) {
             page.replace(state.id() + "-verdict-" + ask, html.verdict(state, ask));
         }
@@ -280,8 +306,8 @@ final class ClassWork {
                                 Html.element("p", "", Words.of("class.no-more-hints")));
                         return;
                     }
-                    ProblemState state = cards.get(slot).rung(rung.get());
-                    cards.set(slot, state);
+                    ProblemState state = state(slot).rung(rung.get());
+                    cards.put(state);
                     page.replace(state.id() + "-hints", html.hints(state));
                 });
     }

@@ -83,6 +83,11 @@ final class ProblemCards {
         states.put(id, ProblemState.fresh(id, variant).chartWidth(chartWidth));
     }
 
+    /** A card as it is told. */
+    void put(ProblemState state) {
+        states.put(state.id(), state.chartWidth(chartWidth));
+    }
+
     boolean has(String id) {
         return states.containsKey(id);
     }

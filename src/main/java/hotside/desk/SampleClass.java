@@ -67,7 +67,7 @@ record SampleClass(Path set, Path folder) {
             Variant variant = regrader.variant(learner, slot);
             List<String> answers = new ArrayList<>();
             for (int ask = 0; ask < variant.template().asks().size(); ask++) {
-                answers.add(Answers.told(variant, ask));
+                answers.add(Answers.key(variant, ask));
             }
             boolean slips = slot == 0 ? number % 3 == 0 : number < 3 * slot;
             if (slips && !variant.slips().isEmpty()) {

@@ -4,6 +4,7 @@ package hotside.page;
 import hotside.course.Markup;
 import hotside.problem.Answers;
 import hotside.problem.Ask;
+import hotside.problem.Lettered;
 import hotside.problem.Marker;
 import hotside.problem.Template;
 import hotside.problem.Variant;
@@ -17,9 +18,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** A problem on paper: to be answered by hand, as a line of the key, and marked. XHTML. */
 public final class PaperSheet {
+    private static final int CHART_WIDTH = 620;
+    private static final Pattern LABEL = Pattern.compile("aria-label=\"([^\"]*)\"");
+
     private final MarkdownHtml markdown;
 
     public PaperSheet(Maths maths) {
@@ -56,12 +62,64 @@ public final class PaperSheet {
         return text(variant, variant.template().prompt());
     }
 
+    /** The charts of a variant, each an SVG document that says what it shows. */
+    public static List<String> charts(Variant variant) {
+        return variant.figures().stream()
+                .map(figure -> Chart.svg(FigureChart.of(figure, CHART_WIDTH)))
+                .toList();
+    }
+
+    /** What a chart shows, in words, as its SVG says it. */
+    public static String told(String svg) {
+        Matcher label = LABEL.matcher(svg);
+        return label.find() ? label.group(1) : "";
+    }
+
+    /** Charts, and what there is to choose from. */
+    private static String task(Variant variant) {
+        StringBuilder out = new StringBuilder();
+        for (String svg : charts(variant)) {
+            out.append("<figure class=\"chart\">")
+                    .append(
+                            svg.replaceFirst(
+                                    "<svg ",
+                                    "<svg alt=\"" + Matcher.quoteReplacement(told(svg)) + "\" "))
+                    .append("</figure>");
+        }
+        if (variant.lettered().isEmpty()) {
+            return out.toString();
+        }
+        out.append(Html.element("p", "", sentence(variant.template().asks().get(0).phrase())));
+        out.append("<table class=\"options\"><tbody>");
+        for (Lettered option : variant.lettered()) {
+            out.append("<tr><td><b>")
+                    .append(option.letter())
+                    .append("</b></td>")
+                    .append(Html.element("td", "", option.text()))
+                    .append("</tr>");
+        }
+        return out.append("</tbody></table>").toString();
+    }
+
+    private static String letters(Template.Kind kind) {
+        return switch (kind) {
+            case ORDER -> Words.of("paper.answer-order");
+            case SEVERAL -> Words.of("paper.answer-several");
+            default -> Words.of("paper.answer-letter");
+        };
+    }
+
     /** The problem with lines to write on. */
     public String toAnswer(int number, int points, Variant variant) {
         Template template = variant.template();
         StringBuilder out = new StringBuilder("<div class=\"problem\">");
         out.append(heading(number, points, template));
         out.append(text(variant, template.prompt()));
+        out.append(task(variant));
+        if (template.kind().isLettered()) {
+            out.append(line(letters(template.kind())));
+            return out.append("</div>").toString();
+        }
         boolean several = template.asks().size() > 1;
         out.append("<div class=\"space\">")
                 .append(Html.element("p", "class=\"quiet\"", Words.of("paper.workings")))
@@ -73,18 +131,16 @@ public final class PaperSheet {
                     label.isEmpty()
                             ? Words.of("paper.answer-bare")
                             : Words.of("paper.answer", label);
-            out.append("<div class=\"ask\">")
-                    .append(
-                            Html.element(
-                                    "p",
-                                    "",
-                                    (several ? (i + 1) + ") " : "")
-                                            + sentence(ask.phrase())
-                                            + ". "
-                                            + asked))
-                    .append("<div class=\"line\"></div></div>");
+            out.append(
+                    line((several ? (i + 1) + ") " : "") + sentence(ask.phrase()) + ". " + asked));
         }
         return out.append("</div>").toString();
+    }
+
+    private static String line(String asked) {
+        return "<div class=\"ask\">"
+                + Html.element("p", "", asked)
+                + "<div class=\"line\"></div></div>";
     }
 
     /** The problem's lines of the key: what is right, what is accepted, what a mistake gives. */
@@ -167,7 +223,7 @@ public final class PaperSheet {
             String reached) {
         Template template = variant.template();
         StringBuilder out = new StringBuilder(heading(number, points, template));
-        out.append(text(variant, template.prompt()));
+        out.append(text(variant, template.prompt())).append(task(variant));
         for (int i = 0; i < template.asks().size(); i++) {
             out.append(Html.element("h3", "", sentence(template.asks().get(i).phrase())));
             Optional<Verdict> verdict = verdicts.get(i);

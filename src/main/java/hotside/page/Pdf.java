@@ -31,13 +31,12 @@ public final class Pdf {
     private static final String ROBOTO = "/com/formdev/flatlaf/fonts/roboto/";
     private static final String DEJAVU = "/net/sf/jasperreports/fonts/dejavu/";
 
-    /** The drawer of formulas finds its font by this rule alone. */
-    private static final String FORMULA_FONT =
-            "<style>@font-face{font-family:'DejaVu Serif';src:url("
-                    + FONTS
-                    + ":"
-                    + DEJAVU
-                    + "DejaVuSerif.ttf)}</style></head>";
+    /** The drawers of formulas and charts find their fonts by these rules alone. */
+    private static final String DRAWN_FONTS =
+            "<style>"
+                    + face("DejaVu Serif", DEJAVU + "DejaVuSerif.ttf")
+                    + face("Roboto", ROBOTO + "Roboto-Regular.ttf")
+                    + "</style></head>";
 
     static {
         XRLog.setLoggingEnabled(false);
@@ -49,6 +48,10 @@ public final class Pdf {
 
     private Pdf() {}
 
+    private static String face(String family, String file) {
+        return "@font-face{font-family:'" + family + "';src:url(" + FONTS + ":" + file + ")}";
+    }
+
     /**
      * Writes a document.
      *
@@ -56,7 +59,7 @@ public final class Pdf {
      * @param out is not closed
      */
     public static void write(String xhtml, OutputStream out) throws IOException {
-        Document document = parsed(xhtml.replace("</head>", FORMULA_FONT));
+        Document document = parsed(xhtml.replace("</head>", DRAWN_FONTS));
         PdfRendererBuilder builder =
                 new PdfRendererBuilder()
                         .useFastMode()

@@ -57,7 +57,7 @@ final class Classes {
     static List<String> right(Variant variant) {
         List<String> answers = new ArrayList<>();
         for (int i = 0; i < variant.answers().size(); i++) {
-            answers.add(Answers.told(variant, i));
+            answers.add(Answers.key(variant, i));
         }
         return answers;
     }

@@ -10,7 +10,9 @@ import hotside.classroom.Papers.Form;
 import hotside.classroom.ProblemSet.Numbers;
 import hotside.classroom.Roster.Learner;
 import hotside.page.Maths;
+import hotside.page.PaperSheet;
 import hotside.problem.Answers;
+import hotside.problem.Template;
 import hotside.problem.Variant;
 import hotside.unit.DecimalHabit;
 import java.io.IOException;
@@ -171,6 +173,52 @@ class PapersTest {
     private List<String> names(String inside) throws IOException {
         try (Stream<Path> files = Files.list(folder.resolve(inside))) {
             return files.map(f -> f.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    /** A problem with a chart and one with options, on paper. */
+    @Test
+    void chartsAndOptionsArePrinted() throws IOException {
+        List<Template> templates =
+                Stream.of(Template.Kind.GRAPH, Template.Kind.ORDER, Template.Kind.CHOICE)
+                        .flatMap(
+                                kind ->
+                                        Classes.BANK.all().stream()
+                                                .filter(t -> t.kind() == kind)
+                                                .limit(1))
+                        .toList();
+        ProblemSet set =
+                new ProblemSet(
+                        "kinds",
+                        1,
+                        "Kinds",
+                        1,
+                        Classes.set(Numbers.OWN).rules(),
+                        templates.stream().map(t -> Composer.item(t, 1)).toList());
+        Regrader all = new Regrader(set, Classes.BANK);
+        Papers kinds = new Papers(all, MATHS);
+        try (PDDocument pdf = pdf(kinds.paper(KIM))) {
+            String text = text(pdf);
+            for (int slot = 1; slot < 3; slot++) {
+                all.variant("K7", slot)
+                        .lettered()
+                        .forEach(
+                                option ->
+                                        assertTrue(
+                                                text.contains(
+                                                        option.text()
+                                                                .replaceAll("[\\s\u00a0]+", " ")),
+                                                option.text() + " in " + text));
+            }
+            assertTrue(text.contains("Answer, all letters, the first first:"), text);
+            String svg = PaperSheet.charts(all.variant("K7", 0)).get(0);
+            assertFalse(PaperSheet.told(svg).isEmpty());
+            assertTrue(
+                    kinds.paper(KIM).contains("<svg alt=\"" + PaperSheet.told(svg)),
+                    "a chart, with words");
+        }
+        try (PDDocument pdf = pdf(kinds.key(KIM))) {
+            assertTrue(text(pdf).contains(Answers.key(all.variant("K7", 2), 0) + ":"));
         }
     }
 }

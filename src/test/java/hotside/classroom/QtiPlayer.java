@@ -15,8 +15,9 @@ import org.w3c.dom.Node;
  */
 final class QtiPlayer {
     private final Element item;
-    private final Map<String, Double> responses = new HashMap<>();
-    private final Map<String, Double> correct = new HashMap<>();
+    private final Map<String, List<String>> responses = new HashMap<>();
+    private final Map<String, List<String>> correct = new HashMap<>();
+    private final Map<String, String> cardinalities = new HashMap<>();
     private double score;
     private final List<String> feedback = new ArrayList<>();
 
@@ -28,9 +29,11 @@ final class QtiPlayer {
         int i = 0;
         for (Element declaration : children(item, "qti-response-declaration")) {
             String name = declaration.getAttribute("identifier");
-            correct.put(name, Double.parseDouble(declaration.getTextContent().strip()));
+            cardinalities.put(name, declaration.getAttribute("cardinality"));
+            Element right = children(declaration, "qti-correct-response").get(0);
+            correct.put(name, elements(right).stream().map(Element::getTextContent).toList());
             if (i < typed.size() && !typed.get(i).isEmpty()) {
-                responses.put(name, Double.parseDouble(typed.get(i)));
+                responses.put(name, List.of(typed.get(i).split(" ")));
             }
             i++;
         }
@@ -62,10 +65,12 @@ final class QtiPlayer {
 
     private Optional<Boolean> holds(Element test) {
         List<Element> operands = elements(test);
-        Optional<Double> first = number(operands.get(0));
+        Optional<List<String>> first = value(operands.get(0));
         return switch (test.getLocalName()) {
             case "qti-is-null" -> Optional.of(first.isEmpty());
-            case "qti-equal" -> equal(test, first, number(operands.get(1)));
+            case "qti-equal" -> equal(test, number(first), number(value(operands.get(1))));
+            case "qti-match" ->
+                    first.map(f -> match(operands.get(0), f, value(operands.get(1)).orElseThrow()));
             default -> throw new AssertionError("unknown operator " + test.getLocalName());
         };
     }
@@ -84,12 +89,28 @@ final class QtiPlayer {
                         && y.get() <= x.get() + Double.parseDouble(tolerance[1]));
     }
 
-    private Optional<Double> number(Element expression) {
+    /** The same values: in the same order unless they are of cardinality multiple. */
+    private boolean match(Element variable, List<String> one, List<String> other) {
+        boolean unordered =
+                "multiple".equals(cardinalities.get(variable.getAttribute("identifier")));
+        return unordered
+                ? one.stream().sorted().toList().equals(other.stream().sorted().toList())
+                : one.equals(other);
+    }
+
+    private static Optional<Double> number(Optional<List<String>> value) {
+        return value.map(v -> Double.parseDouble(v.get(0)));
+    }
+
+    private Optional<List<String>> value(Element expression) {
         return switch (expression.getLocalName()) {
             case "qti-variable" ->
                     Optional.ofNullable(responses.get(expression.getAttribute("identifier")));
             case "qti-correct" -> Optional.of(correct.get(expression.getAttribute("identifier")));
-            case "qti-base-value" -> Optional.of(Double.parseDouble(expression.getTextContent()));
+            case "qti-base-value" -> Optional.of(List.of(expression.getTextContent()));
+            case "qti-ordered" ->
+                    Optional.of(
+                            elements(expression).stream().map(Element::getTextContent).toList());
             default -> throw new AssertionError("unknown " + expression.getLocalName());
         };
     }

@@ -11,10 +11,13 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import hotside.classroom.ProblemSet.Numbers;
+import hotside.problem.Template;
 import hotside.unit.DecimalHabit;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -96,5 +99,42 @@ class StatementsTest {
         Set<String> ids = new HashSet<>();
         written().forEach(s -> ids.add(s.get("id").asText()));
         assertEquals(8, ids.size());
+    }
+
+    /** One of each kind of problem, answered rightly. */
+    @Test
+    void problemsOfLettersFollowTheSchemaToo() throws IOException {
+        List<Template> templates =
+                Arrays.stream(Template.Kind.values())
+                        .flatMap(
+                                kind ->
+                                        Classes.BANK.all().stream()
+                                                .filter(t -> t.kind() == kind)
+                                                .limit(1))
+                        .toList();
+        Regrader all =
+                new Regrader(
+                        new ProblemSet(
+                                "kinds",
+                                1,
+                                "Kinds",
+                                1,
+                                Classes.set(Numbers.OWN).rules(),
+                                templates.stream().map(t -> Composer.item(t, 1)).toList()),
+                        Classes.BANK);
+        Map<Integer, List<String>> answers = new HashMap<>();
+        for (int slot = 0; slot < templates.size(); slot++) {
+            answers.put(slot, Classes.right(all.variant("K1", slot)));
+        }
+        MarkedHandIn in = all.mark("paper", "K1", answers, DecimalHabit.POINT, Classes.END);
+        assertEquals(templates.size(), in.reached());
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Statements.write(out, all, List.of(in));
+        JsonNode statements = new ObjectMapper().readTree(out.toByteArray());
+        assertEquals(List.of(), SCHEMA.validate(statements));
+        Set<String> types = new HashSet<>();
+        statements.forEach(
+                s -> types.add(s.get("object").get("definition").get("interactionType").asText()));
+        assertEquals(Set.of("numeric", "choice", "sequencing"), types);
     }
 }

@@ -104,10 +104,14 @@ class ClassPlaceTest {
     }
 
     private SetFile composed(String feedback) {
+        return composed(feedback, "push-on-the-valve", "push-of-the-signal");
+    }
+
+    private SetFile composed(String feedback, String... problems) {
         type("title", "Valves");
         type("feedback", feedback);
         type("due", "2026-12-01 18:00");
-        for (String problem : List.of("push-on-the-valve", "push-of-the-signal")) {
+        for (String problem : problems) {
             type("problem", problem);
             act("add");
         }
@@ -186,6 +190,13 @@ class ClassPlaceTest {
                         "report-K7.pdf",
                         "set-aside.csv"),
                 names(folder.resolve("tables")));
+        dialogs.file = folder.resolve("statements.json");
+        act("save-xapi");
+        assertTrue(Files.readString(dialogs.file).contains("\"name\":\"K7\""));
+        dialogs.file = folder.resolve("package.zip");
+        act("save-qti");
+        assertTrue(status().contains("package.zip"), status());
+        assertTrue(Files.size(dialogs.file) > 1000);
         assertTrue(SetFile.read(folder.resolve("again.set")).set().title().contains("Valves"));
     }
 
@@ -263,5 +274,37 @@ class ClassPlaceTest {
         act("side-work");
         act("open-work");
         assertTrue(status().contains("Type the id"), status());
+    }
+
+    @Test
+    void optionsAreTickedItemsMovedAndChartsMeasured() throws IOException {
+        SetFile set =
+                composed(
+                        "now",
+                        "an-order-for-a-fair-test",
+                        "what-two-pulls-allow",
+                        "flow-at-a-limit");
+        begin();
+        Variant order = variant(set, 0);
+        String last = order.lettered().get(order.lettered().size() - 1).letter();
+        card(0, "up:" + last);
+        assertTrue(page.element("set-0-items").contains("set-0-" + last + "-up"));
+        Variant several = variant(set, 1);
+        for (String letter : Answers.key(several, 0).split(" ")) {
+            place.edit(WorkPage.CARD + 1, letter, "answer", "true");
+            work();
+        }
+        card(1, "check");
+        assertTrue(page.element("set-1-verdict-0").contains("Right"));
+        place.point(WorkPage.CARD + 2, 0.5);
+        card(2, "take");
+        assertFalse(page.element("set-2-answer-0").isEmpty());
+        act("hand-in");
+        assertFalse(page.element(WorkPage.HAND_IN).contains("Not answered"), "all is kept");
+        place = place();
+        place.open();
+        dialogs.file = folder.resolve("valves.set");
+        begin();
+        assertTrue(page.shown.contains("value=\"" + page.element("set-2-answer-0") + "\""));
     }
 }
