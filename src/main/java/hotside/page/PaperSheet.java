@@ -76,7 +76,7 @@ public final class PaperSheet {
     }
 
     /** Charts, and what there is to choose from. */
-    private static String task(Variant variant) {
+    static String task(Variant variant) {
         StringBuilder out = new StringBuilder();
         for (String svg : charts(variant)) {
             out.append("<figure class=\"chart\">")
@@ -101,7 +101,7 @@ public final class PaperSheet {
         return out.append("</tbody></table>").toString();
     }
 
-    private static String letters(Template.Kind kind) {
+    static String letters(Template.Kind kind) {
         return switch (kind) {
             case ORDER -> Words.of("paper.answer-order");
             case SEVERAL -> Words.of("paper.answer-several");

@@ -134,12 +134,18 @@ final class PrintCards implements LessonPage.Cards {
                         Words.of("problem.kicker", variant.template().level(), variant.seed()),
                         variant.template().title());
         out.append(
-                markdown.html(
-                        Markup.parse(variant.template().prompt()),
-                        name ->
-                                Optional.ofNullable(variant.shown().get(name))
-                                        .orElse("{{" + name + "}}"),
-                        inner -> ""));
+                        markdown.html(
+                                Markup.parse(variant.template().prompt()),
+                                name ->
+                                        Optional.ofNullable(variant.shown().get(name))
+                                                .orElse("{{" + name + "}}"),
+                                inner -> ""))
+                .append(PaperSheet.task(variant));
+        if (variant.template().kind().isLettered()) {
+            out.append(blank(PaperSheet.letters(variant.template().kind())));
+            answer(variant.template().title(), Html.element("p", "", Answers.key(variant, 0)));
+            return out.append("</section>").toString();
+        }
         StringBuilder answer = new StringBuilder();
         for (int i = 0; i < variant.template().asks().size(); i++) {
             Ask ask = variant.template().asks().get(i);
@@ -201,8 +207,12 @@ final class PrintCards implements LessonPage.Cards {
 
     private String blank(Ask ask, Variant variant) {
         String unit = ask.scale(variant.system()).label();
+        return blank(ask.phrase() + (unit.isEmpty() ? "" : ", " + unit) + ":");
+    }
+
+    private static String blank(String asked) {
         return "<div class=\"ask\">"
-                + Html.element("p", "", ask.phrase() + (unit.isEmpty() ? "" : ", " + unit) + ":")
+                + Html.element("p", "", asked)
                 + "<div class=\"line\">\u00a0</div></div>";
     }
 
