@@ -18,6 +18,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,6 +31,9 @@ import java.util.function.LongSupplier;
  * place that has problems uses it.
  */
 final class ProblemCards {
+    /** Long enough to read a hint; a choice of ours. */
+    private static final Duration HINT_WAIT = Duration.ofSeconds(8);
+
     /** Width of charts at 100 % text. */
     private static final int CHART_WIDTH = 680;
 
@@ -44,6 +48,7 @@ final class ProblemCards {
     private final Clock clock;
     private final ProblemCard card;
     private final Map<String, ProblemState> states = new LinkedHashMap<>();
+    private final Map<String, Instant> hintedAt = new HashMap<>();
     private final Map<Variant, Instant> drawnAt = new IdentityHashMap<>();
     private String where = "";
     private UnitSystem system = UnitSystem.SI_SHOP;
@@ -204,12 +209,7 @@ final class ProblemCards {
         switch (action) {
             case "check" -> check(state);
             case "take" -> take(state);
-            case "hint" -> {
-                int last = state.variant().template().hints().size() + 1;
-                ProblemState hinted = state.rung(Math.min(last, state.rung() + 1));
-                states.put(id, hinted);
-                page.replace(id + "-hints", card.hints(hinted));
-            }
+            case "hint" -> hint(state);
             case "solution" -> {
                 ProblemState turned = state.working(!state.working());
                 states.put(id, turned);
@@ -226,6 +226,26 @@ final class ProblemCards {
             }
             default -> {}
         }
+    }
+
+    /** Who runs through the hints reads none: the next one comes only after a while. */
+    private void hint(ProblemState state) {
+        String id = state.id();
+        Instant now = clock.instant();
+        Instant last = hintedAt.get(id);
+        boolean soon =
+                state.rung() > 0
+                        && last != null
+                        && Duration.between(last, now).compareTo(HINT_WAIT) < 0;
+        if (soon) {
+            page.replace(id + "-hints", card.hints(state) + ProblemCard.readFirst());
+            return;
+        }
+        int most = state.variant().template().hints().size() + 1;
+        ProblemState hinted = state.rung(Math.min(most, state.rung() + 1));
+        states.put(id, hinted);
+        hintedAt.put(id, now);
+        page.replace(id + "-hints", card.hints(hinted));
     }
 
     private void check(ProblemState state) {

@@ -114,6 +114,11 @@ public final class ProblemCard {
         return out.toString();
     }
 
+    /** Says that the next hint comes in a moment. */
+    public static String readFirst() {
+        return Html.element("p", "class=\"quiet\"", Words.of("problem.hint-wait"));
+    }
+
     private static String hint(int number, String html) {
         return "<div class=\"hint\">"
                 + Html.element("p", "class=\"label\"", Words.of("problem.hint-number", number))
