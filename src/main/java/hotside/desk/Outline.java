@@ -142,11 +142,14 @@ final class Outline {
                 (lesson, label) -> {
                     List<String> problems = lesson.problems();
                     long right = problems.stream().filter(solved).count();
-                    String key = right == 0 ? "none" : right < problems.size() ? "some" : "all";
+                    String key = right < problems.size() ? "some" : "all";
                     label.setText(
-                            right == 0 || right < problems.size()
-                                    ? Words.of("desk.state." + key, right, problems.size())
+                            right < problems.size()
+                                    ? Words.of("desk.state.some", right, problems.size())
                                     : Words.of("desk.state.all", right));
+                    // Where nothing is worked yet there is nothing to say.
+                    label.setVisible(right > 0);
+                    label.setManaged(right > 0);
                     label.getStyleClass().setAll("label", "state", "state-" + key);
                 });
     }
