@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.classroom;
 
+import hotside.content.WholeFile;
 import hotside.problem.Answers;
 import hotside.problem.Template;
 import hotside.problem.Variant;
@@ -263,7 +264,7 @@ public final class ClassResult {
 
     private static void table(java.nio.file.Path file, java.util.function.Consumer<Writer> writing)
             throws IOException {
-        NewFile.stream(
+        WholeFile.stream(
                 file,
                 out -> {
                     Writer writer =

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.classroom;
 
+import hotside.content.WholeFile;
 import hotside.problem.Variants;
 import hotside.unit.DecimalHabit;
 import java.io.IOException;
@@ -187,7 +188,7 @@ public final class Draft {
         }
         all.add(WorkLines.finished(all.get(all.size() - 1), now));
         byte[] bytes = SealedLines.seal(all, key);
-        NewFile.write(to, bytes);
+        WholeFile.write(to, bytes);
         return HandIn.read(bytes).receipt();
     }
 }

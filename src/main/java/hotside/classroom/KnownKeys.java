@@ -2,6 +2,7 @@
 package hotside.classroom;
 
 import hotside.content.Visible;
+import hotside.content.WholeFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -37,7 +38,8 @@ public final class KnownKeys {
     public void note(PublicKeyText key, String title) throws IOException {
         if (!knows(key)) {
             lines.add(key.base64() + " " + Visible.of(title));
-            NewFile.write(file, (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
+            WholeFile.write(
+                    file, (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
         }
     }
 }

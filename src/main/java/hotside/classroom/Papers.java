@@ -2,6 +2,7 @@
 package hotside.classroom;
 
 import hotside.classroom.Roster.Learner;
+import hotside.content.WholeFile;
 import hotside.page.Html;
 import hotside.page.Maths;
 import hotside.page.PaperSheet;
@@ -58,7 +59,8 @@ public final class Papers {
                 throw new StoppedException();
             }
         }
-        NewFile.write(folder.resolve("codes.csv"), codes(roster).getBytes(StandardCharsets.UTF_8));
+        WholeFile.write(
+                folder.resolve("codes.csv"), codes(roster).getBytes(StandardCharsets.UTF_8));
     }
 
     /** A file of this form; its name gets the form's ending. */
@@ -67,9 +69,9 @@ public final class Papers {
                 stem.resolveSibling(
                         stem.getFileName() + "." + form.name().toLowerCase(Locale.ROOT));
         if (form == Form.HTML) {
-            NewFile.write(file, ("<!DOCTYPE html>" + xhtml).getBytes(StandardCharsets.UTF_8));
+            WholeFile.write(file, ("<!DOCTYPE html>" + xhtml).getBytes(StandardCharsets.UTF_8));
         } else {
-            NewFile.stream(file, out -> Pdf.write(xhtml, out));
+            WholeFile.stream(file, out -> Pdf.write(xhtml, out));
         }
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.classroom;
 
+import hotside.content.WholeFile;
 import hotside.page.Html;
 import hotside.page.Maths;
 import hotside.page.PaperSheet;
@@ -101,7 +102,7 @@ public final class QtiPackage {
     }
 
     public void write(Path file) throws IOException {
-        NewFile.stream(file, this::write);
+        WholeFile.stream(file, this::write);
     }
 
     void write(OutputStream out) throws IOException {

@@ -3,6 +3,7 @@ package hotside.classroom;
 
 import hotside.classroom.ProblemSet.Item;
 import hotside.classroom.ProblemSet.Rules;
+import hotside.content.WholeFile;
 import hotside.problem.Variants;
 import hotside.unit.UnitSystem;
 import java.io.IOException;
@@ -55,7 +56,7 @@ public record SetFile(ProblemSet set, PublicKeyText key, String hash) {
     /** Seals a set into a file. */
     public static SetFile write(Path file, ProblemSet set, SigningKey key) throws IOException {
         byte[] bytes = bytes(set, key);
-        NewFile.write(file, bytes);
+        WholeFile.write(file, bytes);
         return read(bytes);
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.classroom;
 
+import hotside.content.WholeFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -77,7 +78,7 @@ public final class SigningKey {
     private void keep(Path file) throws IOException {
         Base64.Encoder base64 = Base64.getEncoder();
         String text = base64.encodeToString(secret.getEncoded()) + "\n" + open.base64() + "\n";
-        NewFile.write(
+        WholeFile.write(
                 file,
                 text.getBytes(StandardCharsets.US_ASCII),
                 beside -> {

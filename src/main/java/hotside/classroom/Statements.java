@@ -3,6 +3,7 @@ package hotside.classroom;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import hotside.content.WholeFile;
 import hotside.problem.Answers;
 import hotside.problem.Ask;
 import hotside.problem.Variant;
@@ -36,7 +37,7 @@ public final class Statements {
     /** Writes the statements of a class as one JSON array. */
     public static void write(Path file, Regrader regrader, List<MarkedHandIn> marked)
             throws IOException {
-        NewFile.stream(file, out -> write(out, regrader, marked));
+        WholeFile.stream(file, out -> write(out, regrader, marked));
     }
 
     static void write(OutputStream out, Regrader regrader, List<MarkedHandIn> marked)

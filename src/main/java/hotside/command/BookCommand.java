@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.command;
 
+import hotside.content.WholeFile;
 import hotside.course.Course;
 import hotside.course.Lesson;
 import hotside.page.Book;
 import hotside.page.Maths;
-import hotside.page.WholeFile;
 import hotside.problem.ProblemBank;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.command;
 
+import hotside.content.WholeFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 
-/** Writes a file aside first, then in place: whoever reads it never finds half of it. */
+/** Writes what a command made into the file that it was told to. */
 final class OutFile {
     private OutFile() {}
 
@@ -16,12 +16,9 @@ final class OutFile {
         if (folder == null || !Files.isDirectory(folder)) {
             throw new UsageException("There is no folder to write " + file + " into.");
         }
-        Path aside = folder.resolve("." + file.getFileName() + ".part");
         try {
-            Files.writeString(aside, text, StandardCharsets.UTF_8);
-            Files.move(aside, file, StandardCopyOption.REPLACE_EXISTING);
+            WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
-            aside.toFile().delete();
             throw new UsageException(
                     "Cannot write " + file + " (" + e + "). Give a file that may be written.");
         }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.command;
 
-import hotside.classroom.NewFile;
 import hotside.classroom.Roster;
+import hotside.content.WholeFile;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -54,7 +54,7 @@ final class SetRosterCommand implements Callable<Integer> {
             throw new UsageException(
                     file + " is there already. Name a new file, or move the old one away.");
         }
-        NewFile.write(file, Roster.fresh(fresh).csv().getBytes(StandardCharsets.UTF_8));
+        WholeFile.write(file, Roster.fresh(fresh).csv().getBytes(StandardCharsets.UTF_8));
         out.println(
                 file
                         + " holds "

@@ -7,6 +7,7 @@
  * hotside.content.Findings} collects what is wrong, each with its line and column. {@link
  * hotside.content.ContentFolder} reads all files of a folder, on disk or inside the program's jar.
  * Files come from strangers: whatever is in them ends in a finding, never in an exception. This
- * room does not know what a lesson or a problem is.
+ * room does not know what a lesson or a problem is. {@link hotside.content.WholeFile} is the way
+ * back: whatever the program writes for people is written whole or not at all.
  */
 package hotside.content;

@@ -6,7 +6,6 @@ import hotside.classroom.Composer;
 import hotside.classroom.GivePage;
 import hotside.classroom.Ids;
 import hotside.classroom.Marking;
-import hotside.classroom.NewFile;
 import hotside.classroom.Papers;
 import hotside.classroom.ProblemSet;
 import hotside.classroom.QtiPackage;
@@ -18,6 +17,7 @@ import hotside.classroom.SigningKey;
 import hotside.classroom.Statements;
 import hotside.classroom.StoppedException;
 import hotside.classroom.TeachAgain;
+import hotside.content.WholeFile;
 import hotside.page.Html;
 import hotside.page.Maths;
 import hotside.page.PaperSheet;
@@ -192,7 +192,7 @@ final class ClassGiving {
         Optional<Path> file = chooser.save(Words.of("class.roster-fresh"), "class.csv");
         if (file.isPresent()) {
             Roster made = Roster.fresh(count);
-            NewFile.write(file.get(), made.csv().getBytes(StandardCharsets.UTF_8));
+            WholeFile.write(file.get(), made.csv().getBytes(StandardCharsets.UTF_8));
             roster(file.get());
         }
     }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.desk;
 
+import hotside.content.WholeFile;
 import hotside.course.Lesson;
 import hotside.course.LookUp;
 import hotside.page.Book;
-import hotside.page.WholeFile;
 import hotside.page.Words;
 import hotside.unit.UnitSystem;
 import java.io.IOException;

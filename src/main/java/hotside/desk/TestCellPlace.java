@@ -5,6 +5,7 @@ import hotside.cell.Channel;
 import hotside.cell.Rig;
 import hotside.cell.RigException;
 import hotside.cell.Stock;
+import hotside.content.WholeFile;
 import hotside.page.ComparisonView;
 import hotside.page.Html;
 import hotside.page.TestCellPage;
@@ -20,6 +21,7 @@ import hotside.trial.Trial;
 import hotside.trial.Watched;
 import hotside.unit.UnitSystem;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -291,7 +293,9 @@ final class TestCellPlace implements Place {
         }
         try {
             for (int i = 0; i < made.logs().size(); i++) {
-                Aside.write(folder.get().resolve(made.logName(i)), made.logs().get(i));
+                WholeFile.write(
+                        folder.get().resolve(made.logName(i)),
+                        made.logs().get(i).getBytes(StandardCharsets.UTF_8));
             }
             String told = Words.of("cell.saved", made.logs().size(), folder.get());
             showStatus("<p class=\"quiet\">" + Html.escape(told) + "</p>");

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotside.content.WholeFile;
 import hotside.course.Course;
 import hotside.course.Lesson;
 import hotside.page.diagram.Sketch;

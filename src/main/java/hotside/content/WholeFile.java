@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package hotside.classroom;
+package hotside.content;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -7,10 +7,11 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.UUID;
 
 /** Writes a file aside and moves it into place, so that nobody ever sees half of it. */
-public final class NewFile {
-    private NewFile() {}
+public final class WholeFile {
+    private WholeFile() {}
 
     /** Something that may fail as files do. */
     @FunctionalInterface
@@ -23,7 +24,8 @@ public final class NewFile {
         write(file, bytes, beside -> {});
     }
 
-    static void write(Path file, byte[] bytes, Writing<Path> before) throws IOException {
+    /** The same, with something done to the empty file first, such as taking rights from it. */
+    public static void write(Path file, byte[] bytes, Writing<Path> before) throws IOException {
         aside(
                 file,
                 beside -> {
@@ -46,7 +48,8 @@ public final class NewFile {
     private static void aside(Path file, Writing<Path> writing) throws IOException {
         Path folder = file.toAbsolutePath().getParent();
         Files.createDirectories(folder);
-        Path beside = folder.resolve("." + file.getFileName() + "." + Ids.fresh() + ".part");
+        // Not a temporary file of the system: those only their owner may read, even once moved.
+        Path beside = folder.resolve("." + file.getFileName() + "." + UUID.randomUUID() + ".part");
         Files.createFile(beside);
         try {
             writing.to(beside);
