@@ -15,16 +15,19 @@ import hotside.runlog.Worth;
 import hotside.trial.PlanText;
 import hotside.unit.DecimalHabit;
 import hotside.unit.Expected;
+import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 import hotside.unit.Typed;
 import hotside.unit.UnitSystem;
 import hotside.unit.Units;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * What the fields of the run logs mean for a comparison. Whatever is not understood is an
@@ -94,10 +97,33 @@ final class LogSettings {
                 .orElse(Units.STANDARD_ATMOSPHERE);
     }
 
+    /** Which correction is on which log, with what the standard does not cover. */
+    static List<String> notes(RunLogsState state) {
+        Set<String> notes = new LinkedHashSet<>();
+        for (LogFile file : state.files()) {
+            correction(state, file)
+                    .ifPresent(
+                            c -> {
+                                notes.add(
+                                        Words.of(
+                                                "logs.corrected",
+                                                file.name(),
+                                                c.standard(),
+                                                Numbers.significant(c.factor(), 4)));
+                                notes.addAll(c.cautions());
+                            });
+        }
+        return List.copyOf(notes);
+    }
+
     private static double factor(RunLogsState state, LogFile file) {
+        return correction(state, file).map(PowerCorrection::factor).orElse(1.0);
+    }
+
+    private static Optional<PowerCorrection> correction(RunLogsState state, LogFile file) {
         String standard = state.field("standard");
         if (standard.isEmpty()) {
-            return 1;
+            return Optional.empty();
         }
         Relation relation = PowerCorrection.byId(standard).orElseThrow();
         double temperature =
@@ -108,7 +134,8 @@ final class LogSettings {
             throw new IllegalArgumentException(Words.of("logs.needs-barometer", file.name()));
         }
         double humidity = optional(state, "humidity", Quantity.PERCENTAGE).orElse(0);
-        return PowerCorrection.of(relation, ambient(state, file), temperature, humidity).factor();
+        return Optional.of(
+                PowerCorrection.of(relation, ambient(state, file), temperature, humidity));
     }
 
     /** How many readings are averaged; 1 for none. */

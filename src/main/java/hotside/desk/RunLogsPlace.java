@@ -355,7 +355,8 @@ final class RunLogsPlace implements Place {
                                 now.system(),
                                 RunLogsPage.PART,
                                 width,
-                                LogSettings.smoothing(now)),
+                                LogSettings.smoothing(now),
+                                LogSettings.notes(now)),
                 view -> {
                     figures.clear();
                     figures.putAll(view.figures());

@@ -52,21 +52,28 @@ public final class ComparisonView {
      * @param chartWidth in pixels at 100 % text
      */
     public ComparisonView(Comparison comparison, UnitSystem system, String part, int chartWidth) {
-        this(comparison, system, part, chartWidth, 1);
+        this(comparison, system, part, chartWidth, 1, List.of());
     }
 
     /**
      * @param part ids of its figures begin with this
      * @param chartWidth in pixels at 100 % text
      * @param smoothing how many neighbouring readings a smoothed curve averages, odd; 1 for none
+     * @param notes what else has to be said of the logs, whole sentences
      */
     public ComparisonView(
-            Comparison comparison, UnitSystem system, String part, int chartWidth, int smoothing) {
+            Comparison comparison,
+            UnitSystem system,
+            String part,
+            int chartWidth,
+            int smoothing,
+            List<String> notes) {
         this.comparison = comparison;
         this.system = system;
         StringBuilder out = new StringBuilder();
         out.append(Html.element("h3", "", Words.of("comparison.pulls", comparison.band().words())))
                 .append(pulls());
+        notes.forEach(text -> out.append(Html.element("p", "class=\"quiet\"", text)));
         comparison
                 .leftOut()
                 .forEach(text -> out.append(Html.element("p", "class=\"quiet\"", text)));

@@ -184,6 +184,9 @@ class RunLogsPlaceTest {
         type("f2-barometer", "98 kPa abs");
         act("compare");
         assertTrue(page.element(RunLogsPage.RESULT).contains("more than"), "compared");
+        assertTrue(
+                page.element(RunLogsPage.RESULT).contains("SAE J1349, factor 1.0"),
+                page.element(RunLogsPage.RESULT));
     }
 
     @Test
