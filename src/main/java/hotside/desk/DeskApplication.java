@@ -8,6 +8,7 @@ import hotside.learner.Syllabus;
 import hotside.page.Words;
 import hotside.problem.SkillMap;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executors;
@@ -17,6 +18,7 @@ import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonType;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 
 /** The desk as a program with a window. */
@@ -29,6 +31,8 @@ public final class DeskApplication extends Application {
                         return thread;
                     });
     private RecordKeeper keeper;
+    private DeskLog log;
+    private Crashes crashes;
 
     /** For the toolkit. */
     public DeskApplication() {}
@@ -45,6 +49,16 @@ public final class DeskApplication extends Application {
         // it.
         CompletableFuture<Library> library = CompletableFuture.supplyAsync(Libraries::read);
         Path data = RecordFolder.usual();
+        log = DeskLog.open(data);
+        log.note("start, version " + Notices.version().orElse("not packed"));
+        crashes =
+                new Crashes(
+                        DeskLog.folder(data),
+                        log,
+                        Clock.systemUTC(),
+                        Platform::runLater,
+                        DeskApplication::regret);
+        crashes.install();
         keeper =
                 RecordKeeper.open(
                         data,
@@ -60,8 +74,9 @@ public final class DeskApplication extends Application {
                         this::leave);
         stage.setTitle(Words.of("desk.title"));
         stage.setScene(window.scene());
-        stage.setMinWidth(800);
-        stage.setMinHeight(600);
+        stage.setMinWidth(WindowPlace.LEAST_WIDTH);
+        stage.setMinHeight(WindowPlace.LEAST_HEIGHT);
+        restore(stage);
         stage.show();
         window.openAtStart(keeper.remembered("lesson"));
         keeper.onTrouble(DeskApplication::warn);
@@ -75,15 +90,54 @@ public final class DeskApplication extends Application {
     private void watch(DeskWindow window) {
         ContentWatch own = new ContentWatch(OwnContent.folder());
         watcher.scheduleWithFixedDelay(
-                () -> {
-                    if (own.changed()) {
-                        Library library = Libraries.read(window.maths());
-                        Platform.runLater(() -> window.library(library));
-                    }
-                },
+                crashes.guarded(
+                        () -> {
+                            if (own.changed()) {
+                                Library library = Libraries.read(window.maths());
+                                Platform.runLater(() -> window.library(library));
+                                log.note("content read again");
+                            }
+                        }),
                 1,
                 1,
                 TimeUnit.SECONDS);
+    }
+
+    /** The window stands where it stood, if that is still on a screen. */
+    private void restore(Stage stage) {
+        Optional<WindowPlace> before =
+                keeper.remembered("window")
+                        .flatMap(WindowPlace::read)
+                        .filter(
+                                place ->
+                                        place.fits(
+                                                Screen.getScreens().stream()
+                                                        .map(Screen::getVisualBounds)
+                                                        .toList()));
+        before.ifPresent(
+                place -> {
+                    stage.setX(place.x());
+                    stage.setY(place.y());
+                    stage.setWidth(place.width());
+                    stage.setHeight(place.height());
+                    stage.setMaximized(place.full());
+                });
+        stage.setOnHiding(e -> keeper.remember("window", placeOf(stage, before).text()));
+    }
+
+    /** A window that fills its screen keeps the place it had before. */
+    private static WindowPlace placeOf(Stage stage, Optional<WindowPlace> before) {
+        boolean full = stage.isMaximized();
+        if (full && before.isPresent()) {
+            WindowPlace free = before.get();
+            return new WindowPlace(free.x(), free.y(), free.width(), free.height(), true);
+        }
+        return new WindowPlace(
+                (int) stage.getX(),
+                (int) stage.getY(),
+                (int) stage.getWidth(),
+                (int) stage.getHeight(),
+                full);
     }
 
     @Override
@@ -92,10 +146,22 @@ public final class DeskApplication extends Application {
         if (keeper != null) {
             keeper.close();
         }
+        if (log != null) {
+            log.note("end");
+            log.close();
+        }
     }
 
     private static void warn(String text) {
         new Alert(Alert.AlertType.WARNING, text, ButtonType.OK).show();
+    }
+
+    /** Something went wrong inside the program; it goes on. */
+    private static void regret(String text) {
+        Alert alert = new Alert(Alert.AlertType.WARNING, text, ButtonType.OK);
+        alert.setTitle(Words.of("crash.title"));
+        alert.setHeaderText(Words.of("crash.title"));
+        alert.showAndWait();
     }
 
     /** A copy of a damaged record is there. */

@@ -3,6 +3,7 @@ package hotside.desk;
 
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
+import hotside.course.Course;
 import hotside.course.Lesson;
 import hotside.course.LookUp;
 import hotside.course.Part;
@@ -71,6 +72,11 @@ final class DeskWindow {
     private final ToggleButton us = new ToggleButton(Words.of("desk.units.us"));
     private final Label size = new Label();
     private final ToggleButton dark = new ToggleButton(Words.of("desk.theme.dark"));
+    private final ToggleButton plain = new ToggleButton(Words.of("desk.plain"));
+    private final PlainView plainView;
+    private final Zones zones = new Zones(root, this::focusPage);
+    private final HelpPlace help;
+    private final Shortcuts shortcuts;
     private Settings settings;
 
     /**
@@ -102,6 +108,7 @@ final class DeskWindow {
         this.view =
                 new PageView(
                         Shell.html(settings.theme(), settings.percent()), storage, new FromPage());
+        this.plainView = new PlainView(view::element, new FromPage(), view::mirror);
         this.seeds = seeds;
         this.worker = new Worker(Platform::runLater);
         this.chooser = new FileChoosers(scene::getWindow);
@@ -151,12 +158,23 @@ final class DeskWindow {
         addPlace(logs);
         addPlace(relations);
         addPlace(theClass);
+        shortcuts = new Shortcuts(new Keys(), List.copyOf(places.keySet()));
+        shortcuts.hear(scene);
+        ToPage helpPage = new ToPage();
+        help =
+                new HelpPlace(
+                        helpPage,
+                        shortcuts::rows,
+                        Notices.about(storage.toAbsolutePath().getParent()));
+        helpPage.of = help;
+        addPlace(help);
         current = course;
         readSolved();
         root.getStyleClass().add("desk");
         root.setTop(bar());
         root.setLeft(outline.node());
-        root.setCenter(view.node());
+        plain.setSelected(keeper.remembered("plain").filter("true"::equals).isPresent());
+        root.setCenter(plain.isSelected() ? plainView.node() : view.node());
         scene.getStylesheets()
                 .add(DeskWindow.class.getResource("/hotside/desk/desk.css").toExternalForm());
         apply();
@@ -180,12 +198,39 @@ final class DeskWindow {
         return settings;
     }
 
-    /** Opens the lesson of this id, or the first one. */
+    /** Opens the lesson of this id, or the first one; then the place that was left last. */
     void openAtStart(Optional<String> id) {
+        Optional<Place> left = keeper.remembered("place").flatMap(this::place);
         id.flatMap(library.course()::find)
                 .or(() -> library.course().lessons().stream().findFirst())
                 .ifPresent(this::open);
-        view.node().requestFocus();
+        left.filter(place -> place != course).ifPresent(this::open);
+        view.whenReady(this::focusPage);
+    }
+
+    /** Shows the page in native controls, or as a page again. */
+    void plain(boolean on) {
+        plain.setSelected(on);
+        keeper.remember("plain", String.valueOf(on));
+        root.setCenter(on ? plainView.node() : view.node());
+        current.open();
+        view.whenReady(this::focusPage);
+    }
+
+    PlainView plainView() {
+        return plainView;
+    }
+
+    Shortcuts shortcuts() {
+        return shortcuts;
+    }
+
+    private void focusPage() {
+        if (plain.isSelected()) {
+            plainView.focus();
+        } else {
+            view.node().requestFocus();
+        }
     }
 
     Maths maths() {
@@ -261,6 +306,9 @@ final class DeskWindow {
             current.leave();
         }
         current = place;
+        if (place != help) {
+            keeper.remember("place", place.id());
+        }
         places.get(place).setSelected(true);
         root.setLeft(place.side().orElse(null));
     }
@@ -430,6 +478,8 @@ final class DeskWindow {
         larger.setOnAction(e -> settings(settings.larger()));
         dark.setId("theme-dark");
         dark.setOnAction(e -> settings(settings.dark(dark.isSelected())));
+        plain.setId("plain-text");
+        plain.setOnAction(e -> plain(plain.isSelected()));
         FlowPane left = new FlowPane(name);
         left.getChildren().addAll(places.values());
         left.getStyleClass().add("left");
@@ -441,7 +491,8 @@ final class DeskWindow {
                         smaller,
                         size,
                         larger,
-                        dark);
+                        dark,
+                        plain);
         right.getStyleClass().add("right");
         // Nothing is cut short: the places take more rows, then the rest a row of its own.
         right.setMinWidth(Region.USE_PREF_SIZE);
@@ -478,6 +529,73 @@ final class DeskWindow {
             readSolved();
             outline.progress(solved::contains);
             settings(keeper.settings());
+        }
+    }
+
+    /** What keys do. */
+    private final class Keys implements Shortcuts.Desk {
+        @Override
+        public void open(Place place) {
+            DeskWindow.this.open(place);
+        }
+
+        @Override
+        public void help() {
+            DeskWindow.this.open(help);
+            focusPage();
+        }
+
+        @Override
+        public void search() {
+            if (current != relations) {
+                DeskWindow.this.open(course);
+            }
+            scene.lookup("#search-" + current.id()).requestFocus();
+        }
+
+        @Override
+        public void neighbour(int by) {
+            if (current == course) {
+                Course all = library.course();
+                course.content()
+                        .lesson()
+                        .flatMap(open -> by < 0 ? all.before(open) : all.after(open))
+                        .ifPresent(DeskWindow.this::open);
+            }
+        }
+
+        @Override
+        public void larger() {
+            settings(settings.larger());
+        }
+
+        @Override
+        public void smaller() {
+            settings(settings.smaller());
+        }
+
+        @Override
+        public void otherTheme() {
+            settings(settings.dark(!settings.dark()));
+        }
+
+        @Override
+        public void otherUnits() {
+            settings(
+                    settings.in(
+                            settings.system() == UnitSystem.SI_SHOP
+                                    ? UnitSystem.US_SHOP
+                                    : UnitSystem.SI_SHOP));
+        }
+
+        @Override
+        public void otherReading() {
+            plain(!plain.isSelected());
+        }
+
+        @Override
+        public void otherZone(int by) {
+            zones.turn(by);
         }
     }
 
@@ -550,29 +668,56 @@ final class DeskWindow {
             }
         }
 
+        /** After the page has changed, so that what is read is what it now holds. */
+        private void inPlain(Runnable action) {
+            if (plain.isSelected()) {
+                view.whenReady(action);
+            }
+        }
+
         @Override
         public void show(String html, String plainText) {
-            ifOpen(() -> view.show(html, plainText));
+            ifOpen(
+                    () -> {
+                        view.show(html, plainText);
+                        inPlain(plainView::show);
+                    });
         }
 
         @Override
         public void replace(String id, String html) {
-            ifOpen(() -> view.replace(id, html));
+            ifOpen(
+                    () -> {
+                        view.replace(id, html);
+                        inPlain(() -> plainView.replaced(id));
+                    });
         }
 
         @Override
         public void put(String id, String text) {
-            ifOpen(() -> view.put(id, text));
+            ifOpen(
+                    () -> {
+                        view.put(id, text);
+                        inPlain(() -> plainView.put(id, text));
+                    });
         }
 
         @Override
         public void reveal(String id) {
-            ifOpen(() -> view.reveal(id));
+            ifOpen(
+                    () -> {
+                        view.reveal(id);
+                        inPlain(() -> plainView.reveal(id));
+                    });
         }
 
         @Override
         public void focus(String id) {
-            ifOpen(() -> view.focus(id));
+            ifOpen(
+                    () -> {
+                        view.focus(id);
+                        inPlain(() -> plainView.focus(id));
+                    });
         }
 
         @Override

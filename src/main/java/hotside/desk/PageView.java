@@ -161,6 +161,29 @@ final class PageView {
                 });
     }
 
+    /** An element of the page, to read. */
+    Optional<Element> element(String id) {
+        return ready.isDone()
+                ? Optional.ofNullable(document().getElementById(id))
+                : Optional.empty();
+    }
+
+    /** Sets a field as a person did elsewhere, without telling the listener. */
+    void mirror(String id, String value) {
+        Element field = element(id).orElse(null);
+        if (field instanceof HTMLInputElement input) {
+            switch (input.getType()) {
+                case "checkbox" -> input.setChecked(Boolean.parseBoolean(value));
+                case "radio" -> input.setChecked(true);
+                default -> input.setValue(value);
+            }
+        } else if (field instanceof HTMLSelectElement select) {
+            select.setValue(value);
+        } else if (field instanceof HTMLTextAreaElement area) {
+            area.setValue(value);
+        }
+    }
+
     /** What a field holds, if the page has it. */
     Optional<String> value(String id) {
         return ready.isDone()
@@ -259,6 +282,33 @@ final class PageView {
                                 + "return out.slice(0,6).join(', ');})()"));
     }
 
+    /** How many controls with a name of their own the page has, for tests. Sliders are left out. */
+    long controls() {
+        return ((Number)
+                        engine.executeScript(
+                                "document.querySelectorAll('#page button[id],#page select[id],"
+                                        + "#page textarea[id],#page input[id]:not([type=range])').length"))
+                .longValue();
+    }
+
+    /**
+     * What is too small to hit, by WCAG 2.2, 2.5.8: 24 pixels each way. Links in a text are exempt
+     * there; a tick is as large as the label around it.
+     */
+    String smallTargets() {
+        return String.valueOf(
+                engine.executeScript(
+                        "(function(){var out=[];"
+                                + "document.querySelectorAll('#page button,#page input,#page select,"
+                                + "#page textarea,#page summary,#page [data-do]').forEach(function(e){"
+                                + "var tick=e.type==='checkbox'||e.type==='radio';"
+                                + "var r=((tick&&e.closest('label'))||e).getBoundingClientRect();"
+                                + "if(r.width>0&&(r.width<24||r.height<24))"
+                                + "out.push(e.tagName+' '+(e.id||e.textContent.slice(0,40))"
+                                + "+' '+Math.round(r.width)+'x'+Math.round(r.height));});"
+                                + "return out.slice(0,6).join(', ');})()"));
+    }
+
     /** Scrolls to one of the page's screens, from 0. */
     void turnTo(int screen) {
         engine.executeScript("window.scrollTo(0, window.innerHeight * " + screen + ")");
@@ -301,7 +351,8 @@ final class PageView {
         }
     }
 
-    private void whenReady(Runnable action) {
+    /** Does something once the page stands: now, or after what waits for it already. */
+    void whenReady(Runnable action) {
         if (ready.isDone()) {
             action.run();
         } else {

@@ -37,7 +37,15 @@ import java.util.function.Supplier;
  */
 final class RecordKeeper implements TutorKeeper, RecordCare, AutoCloseable {
     private static final List<String> REMEMBERED =
-            List.of("units", "theme", "text", "lesson", RunLogsPlace.REMEMBERED);
+            List.of(
+                    "units",
+                    "theme",
+                    "text",
+                    "lesson",
+                    "plain",
+                    "place",
+                    "window",
+                    RunLogsPlace.REMEMBERED);
 
     private final Learners learners;
     private final Executor screen;

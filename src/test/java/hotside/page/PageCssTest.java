@@ -66,6 +66,22 @@ class PageCssTest {
             edges.add(new String[] {"temper-edge", on});
         }
         edges.add(new String[] {"temper-edge", "note"});
+        // The calendar: numbers, quiet beside and full upon a shade; the thickness of its edge.
+        text.add(new String[] {"ink", "selected"});
+        edges.add(new String[] {"link", "selected"});
+        // The bar of work under way, against its ground; its frame.
+        edges.add(new String[] {"primary", "rule"});
+        edges.add(new String[] {"field-edge", "paper"});
+        // Drawings: their lines are those of charts, their dashes and names are quiet.
+        for (String on : List.of("paper", "card")) {
+            edges.add(new String[] {"quiet", on});
+            for (String line : List.of("curve-1", "curve-2", "curve-3", "curve-5", "ink")) {
+                edges.add(new String[] {line, on});
+            }
+        }
+        // Words inside fields, and on the tint of a wrong or right answer, stand at 4.5:1 above.
+        edges.add(new String[] {"field-edge", "ask"});
+        edges.add(new String[] {"focus", "selected"});
         return Stream.concat(
                 text.stream().map(p -> Arguments.of(p[0], p[1], TEXT)),
                 edges.stream().map(p -> Arguments.of(p[0], p[1], EDGE)));
@@ -75,7 +91,7 @@ class PageCssTest {
     @MethodSource("pairs")
     void canBeToldApartInBothThemes(String colour, String ground, double atLeast) {
         for (Map<String, String> theme : List.of(LIGHT, DARK)) {
-            double ratio = contrast(theme.get(colour), theme.get(ground));
+            double ratio = Contrast.of(theme.get(colour), theme.get(ground));
             assertTrue(ratio >= atLeast, (theme == LIGHT ? "light " : "dark ") + ratio);
         }
     }
@@ -84,7 +100,39 @@ class PageCssTest {
     @ParameterizedTest
     @CsvSource({"'#000000', '#ffffff', 21.0", "'#767676', '#ffffff', 4.54"})
     void contrastIsComputedAsPublished(String a, String b, double printed) {
-        assertEquals(printed, contrast(a, b), 0.005);
+        assertEquals(printed, Contrast.of(a, b), 0.005);
+    }
+
+    /**
+     * Straw is lighter than a card: what tells it from the card is its edge, with a word beside.
+     */
+    @Test
+    void everyTemperColourIsToldFromItsGroundByItselfOrByItsEdge() {
+        for (Map<String, String> theme : List.of(LIGHT, DARK)) {
+            for (String steel : List.of("straw", "bronze", "violet", "blue")) {
+                for (String on : List.of("paper", "card")) {
+                    double alone = Contrast.of(theme.get("temper-" + steel), theme.get(on));
+                    double edge = Contrast.of(theme.get("temper-edge"), theme.get(on));
+                    assertTrue(Math.max(alone, edge) >= EDGE, steel + " on " + on);
+                }
+            }
+        }
+        String bar = CSS.substring(CSS.indexOf(".temper .bar {"));
+        assertTrue(bar.substring(0, bar.indexOf('}')).contains("var(--temper-edge)"));
+    }
+
+    /** No colour of its own in a rule: all are named above, where the tests see them. */
+    @Test
+    void coloursAreOnlyNamedInTheThemes() {
+        String rules = CSS.substring(CSS.indexOf("\n}", CSS.indexOf("data-theme=\"dark\"] {")));
+        String screen = rules.contains("@media print") ? rules.split("@media print")[0] : rules;
+        Matcher colour =
+                Pattern.compile("[^%](#[0-9a-f]{3,8})\\b|rgba?\\([^)]*\\)").matcher(screen);
+        List<String> found = new ArrayList<>();
+        while (colour.find()) {
+            found.add(colour.group().strip());
+        }
+        assertEquals(List.of(), found);
     }
 
     @Test
@@ -119,25 +167,8 @@ class PageCssTest {
     void chartsOnPaperHaveTheColoursOfTheLightTheme() {
         for (int i = 0; i < Chart.COLOURS.size(); i++) {
             assertEquals(LIGHT.get("curve-" + (i + 1)), Chart.COLOURS.get(i));
-            assertTrue(contrast(Chart.COLOURS.get(i), Chart.PAPER) >= TEXT);
+            assertTrue(Contrast.of(Chart.COLOURS.get(i), Chart.PAPER) >= TEXT);
         }
-    }
-
-    private static double contrast(String a, String b) {
-        double lighter = Math.max(luminance(a), luminance(b));
-        double darker = Math.min(luminance(a), luminance(b));
-        return (lighter + 0.05) / (darker + 0.05);
-    }
-
-    /** Relative luminance of sRGB as WCAG 2.2 defines it. */
-    private static double luminance(String hex) {
-        double[] weights = {0.2126, 0.7152, 0.0722};
-        double sum = 0;
-        for (int i = 0; i < 3; i++) {
-            double c = Integer.parseInt(hex.substring(1 + 2 * i, 3 + 2 * i), 16) / 255.0;
-            sum += weights[i] * (c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4));
-        }
-        return sum;
     }
 
     private static Map<String, String> colours(String block) {

@@ -1,0 +1,227 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotside.course.Lesson;
+import hotside.unit.UnitSystem;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Labeled;
+import javafx.scene.image.PixelReader;
+import javafx.scene.image.WritableImage;
+import javafx.scene.text.Text;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Every place at 1280 by 800, in pairs of theme, text size and units: a picture that is blank, text
+ * that is cut and words that only a fault writes are findings.
+ */
+@Tag("pictures")
+class EveryScreenTest {
+    /** Any two of theme, size and units meet in one of them. */
+    private static final List<Settings> LOOKS =
+            List.of(
+                    new Settings(UnitSystem.SI_SHOP, false, 100),
+                    new Settings(UnitSystem.US_SHOP, true, 100),
+                    new Settings(UnitSystem.US_SHOP, false, 200),
+                    new Settings(UnitSystem.SI_SHOP, true, 200));
+
+    private static final Pattern FAULTY =
+            Pattern.compile("\\{\\{|\\?\\?\\?|\\bnull\\b|\\bNaN\\b|\\bInfinity\\b|Exception\\b");
+
+    /** Different colours in the part of a picture that the page fills; a blank one has one. */
+    private static final int LEAST_COLOURS = 12;
+
+    private final List<String> findings = new ArrayList<>();
+    private DeskWindow window;
+    private RecordKeeper keeper;
+
+    @TempDir private Path data;
+
+    @Test
+    void noneIsBlankOrCutOrShowsAFault() {
+        NoNetwork.install();
+        Screen.start();
+        Library library = Libraries.read();
+        keeper = RecordKeeper.open(data, Platform::runLater);
+        Stage stage = Screen.on(() -> opened(library));
+        Screen.until(() -> window.page().ready().isDone());
+        work();
+        List<Lesson> lessons = firstOfEachStrand(library);
+        for (int i = 0; i < LOOKS.size(); i++) {
+            Settings look = LOOKS.get(i);
+            Screen.run(() -> window.settings(look));
+            for (String place :
+                    List.of("practice", "mywork", "cell", "logs", "relations", "class", "help")) {
+                Screen.run(() -> window.open(window.place(place).orElseThrow()));
+                look(place + " " + look);
+            }
+            // Each in two looks, at both sizes; the command "tour" shows all.
+            for (int n = i % 2; n < lessons.size(); n += 2) {
+                Lesson lesson = lessons.get(n);
+                Screen.run(() -> window.open(lesson));
+                look(lesson.id() + " " + look);
+            }
+            Screen.run(() -> window.plain(true));
+            look("plain text " + look);
+            Screen.run(() -> window.plain(false));
+        }
+        Screen.run(stage::close);
+        keeper.close();
+        assertEquals(List.of(), findings);
+    }
+
+    /** A finding is found: a word of a fault, a blank picture, an element beyond the edge. */
+    @Test
+    void whatIsLookedForIsSeen() {
+        NoNetwork.install();
+        Screen.start();
+        keeper = RecordKeeper.open(data, Platform::runLater);
+        Stage stage = Screen.on(() -> opened(Libraries.read()));
+        Screen.until(() -> window.page().ready().isDone());
+        Screen.run(() -> window.page().show("", ""));
+        look("blank");
+        Screen.run(
+                () ->
+                        window.page()
+                                .show(
+                                        "<div style='width:3000px'>{{p}} is NaN</div>".repeat(20),
+                                        ""));
+        look("bad");
+        Screen.run(stage::close);
+        keeper.close();
+        String all = String.join("\n", findings);
+        assertTrue(all.contains("blank: a blank picture"), all);
+        assertTrue(all.contains("bad: beyond the edge"), all);
+        assertTrue(all.contains("bad: shows {{"), all);
+        assertTrue(all.contains("bad: shows NaN"), all);
+    }
+
+    private Stage opened(Library library) {
+        AtomicLong seed = new AtomicLong(6);
+        window =
+                new DeskWindow(
+                        library,
+                        keeper.settings(),
+                        keeper,
+                        seed::incrementAndGet,
+                        data.resolve("page"),
+                        address -> {});
+        Stage shown = new Stage();
+        shown.setScene(window.scene());
+        shown.show();
+        return shown;
+    }
+
+    /** Something to see in each place: logs compared, a set composed. */
+    private void work() {
+        Screen.run(() -> window.open(window.place("logs").orElseThrow()));
+        Screen.run(() -> window.page().click("logs-sample"));
+        Screen.until(() -> window.page().text("logs-files").orElse("").contains("pull-6"));
+        Map.of("band", "4000 to 6000", "worth", "2.2 kW/kPa", "displacement", "4.6 L")
+                .forEach(
+                        (name, value) ->
+                                Screen.run(() -> window.page().type("logs-" + name, value)));
+        Screen.run(() -> window.page().click("logs-compare"));
+        Screen.until(() -> window.page().text("logs-result").orElse("").length() > 100);
+        Screen.run(() -> window.open(window.place("class").orElseThrow()));
+        Screen.run(() -> window.page().type("class-title", "Gates, week 3"));
+        Screen.run(() -> window.page().type("class-skill", "gate"));
+        Screen.run(() -> window.page().click("class-choose"));
+    }
+
+    private static List<Lesson> firstOfEachStrand(Library library) {
+        Set<String> strands = new LinkedHashSet<>();
+        return library.course().lessons().stream().filter(l -> strands.add(l.strand())).toList();
+    }
+
+    private void look(String what) {
+        keeper.settle();
+        Screen.frames(4);
+        boolean plain = Screen.on(() -> window.page().node().getScene() == null);
+        String shown = Screen.on(() -> window.page().text()) + Screen.on(this::nativeText);
+        Matcher faulty = FAULTY.matcher(shown);
+        while (faulty.find()) {
+            findings.add(what + ": shows " + faulty.group());
+        }
+        String beyond = plain ? "" : Screen.on(() -> window.page().cutOff());
+        if (!beyond.isEmpty()) {
+            findings.add(what + ": beyond the edge " + beyond);
+        }
+        Screen.on(this::cut).forEach(text -> findings.add(what + ": cut " + text));
+        WritableImage image = Screen.on(() -> window.scene().snapshot(null));
+        if (colours(image) < LEAST_COLOURS) {
+            findings.add(what + ": a blank picture");
+        }
+    }
+
+    /** Colours of the middle of a picture, where the page is. */
+    private static int colours(WritableImage image) {
+        PixelReader pixels = image.getPixelReader();
+        Set<Integer> seen = new HashSet<>();
+        int left = (int) image.getWidth() * 2 / 5;
+        for (int y = (int) image.getHeight() / 3; y < image.getHeight() - 4; y += 2) {
+            for (int x = left; x < image.getWidth() - 20; x += 2) {
+                seen.add(pixels.getArgb(x, y));
+            }
+        }
+        return seen.size();
+    }
+
+    private String nativeText() {
+        StringBuilder text = new StringBuilder();
+        for (Node node : all(window.scene().getRoot())) {
+            text.append(node instanceof Labeled label ? label.getText() + "\n" : "");
+        }
+        return text.toString().replaceAll("(?m)^null$", "");
+    }
+
+    /** Labels and buttons around the page that show less than they say. */
+    private List<String> cut() {
+        List<String> list = new ArrayList<>();
+        for (Node node : all(window.scene().getRoot())) {
+            if (node instanceof Text text
+                    && node.getParent() instanceof Labeled label
+                    && label.getText() != null
+                    && seen(label)
+                    && !text.getText().equals(label.getText())) {
+                list.add(label.getText());
+            }
+        }
+        return list;
+    }
+
+    /** Not behind a fold. */
+    private static boolean seen(Node node) {
+        for (Node above = node; above != null; above = above.getParent()) {
+            if (!above.isVisible()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static List<Node> all(Node node) {
+        List<Node> list = new ArrayList<>(List.of(node));
+        if (node instanceof Parent parent) {
+            parent.getChildrenUnmodifiable().forEach(child -> list.addAll(all(child)));
+        }
+        return list;
+    }
+}

@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotside.page.HelpPage;
+import hotside.unit.UnitSystem;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
+import javafx.application.Platform;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.web.WebView;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+
+/** The desk without a mouse. */
+class KeyboardTest {
+    private static final String LESSON = "gate/what-opens-a-wastegate";
+
+    private static Library library;
+
+    private final FxRobot robot = new FxRobot();
+    private Stage stage;
+    private DeskWindow window;
+    private RecordKeeper keeper;
+
+    @TempDir private Path data;
+
+    @BeforeAll
+    static void startTheToolkit() {
+        NoNetwork.install();
+        Screen.start();
+        library = Libraries.read();
+    }
+
+    @BeforeEach
+    void open() {
+        AtomicLong seed = new AtomicLong(6);
+        keeper = RecordKeeper.open(data, Platform::runLater);
+        stage =
+                Screen.on(
+                        () -> {
+                            window =
+                                    new DeskWindow(
+                                            library,
+                                            keeper.settings(),
+                                            keeper,
+                                            seed::incrementAndGet,
+                                            data.resolve("page"),
+                                            address -> {});
+                            Stage shown = new Stage();
+                            shown.setScene(window.scene());
+                            shown.show();
+                            window.openAtStart(Optional.of(LESSON));
+                            return shown;
+                        });
+        Screen.until(() -> window.page().ready().isDone());
+        Screen.frames(2);
+    }
+
+    @AfterEach
+    void close() {
+        robot.release(new KeyCode[0]);
+        if (stage != null) {
+            Screen.run(stage::close);
+            keeper.close();
+            stage = null;
+        }
+    }
+
+    @Test
+    void f6GoesRoundBarOutlineAndPageAndLeavesTheWebViewBothWays() {
+        assertTrue(focused() instanceof WebView);
+        key(KeyCode.F6);
+        assertEquals("place-course", focused().getId());
+        key(KeyCode.F6);
+        assertEquals("lesson-" + LESSON.replace('/', '-'), focused().getId());
+        key(KeyCode.F6);
+        assertTrue(focused() instanceof WebView);
+        key(KeyCode.SHIFT, KeyCode.F6);
+        assertEquals("lesson-" + LESSON.replace('/', '-'), focused().getId());
+    }
+
+    @Test
+    void f1ShowsEveryKeyOfTheTable() {
+        key(KeyCode.F1);
+        String text = Screen.on(() -> window.page().text());
+        List<HelpPage.Key> rows = window.shortcuts().rows();
+        for (HelpPage.Key row : rows) {
+            assertTrue(text.contains(row.shown() + row.says()), row.shown());
+        }
+        assertTrue(text.contains("mvn package"), "how the list of licences is had");
+    }
+
+    @Test
+    void noTwoShortcutsShareAKey() {
+        Set<KeyCombination> seen = new HashSet<>();
+        window.shortcuts()
+                .table()
+                .forEach(
+                        shortcut ->
+                                shortcut.keys()
+                                        .forEach(
+                                                key ->
+                                                        assertTrue(
+                                                                seen.add(key),
+                                                                key.getDisplayText())));
+    }
+
+    @Test
+    void placesLessonsSizeThemeUnitsAndSearchAreUnderKeys() {
+        key(KeyCode.CONTROL, KeyCode.DIGIT4);
+        assertTrue(((ToggleButton) window.scene().lookup("#place-cell")).isSelected());
+        key(KeyCode.CONTROL, KeyCode.F);
+        assertEquals("search-course", focused().getId());
+        key(KeyCode.ALT, KeyCode.RIGHT);
+        String next =
+                library.course()
+                        .after(library.course().find(LESSON).orElseThrow())
+                        .orElseThrow()
+                        .id();
+        assertEquals(next, Screen.on(() -> window.lessonPlace().lesson().orElseThrow().id()));
+        key(KeyCode.ALT, KeyCode.LEFT);
+        assertEquals(LESSON, Screen.on(() -> window.lessonPlace().lesson().orElseThrow().id()));
+        key(KeyCode.CONTROL, KeyCode.PLUS);
+        key(KeyCode.CONTROL, KeyCode.EQUALS);
+        key(KeyCode.CONTROL, KeyCode.MINUS);
+        key(KeyCode.CONTROL, KeyCode.D);
+        key(KeyCode.CONTROL, KeyCode.U);
+        assertEquals(new Settings(UnitSystem.US_SHOP, true, 120), Screen.on(window::settings));
+        key(KeyCode.CONTROL, KeyCode.DIGIT6);
+        key(KeyCode.CONTROL, KeyCode.F);
+        assertEquals("search-relations", focused().getId());
+    }
+
+    @Test
+    void theDeskOpensInThePlaceThatWasLeft() {
+        key(KeyCode.CONTROL, KeyCode.DIGIT3);
+        key(KeyCode.F1);
+        close();
+        open();
+        assertTrue(((ToggleButton) window.scene().lookup("#place-mywork")).isSelected());
+    }
+
+    /** WCAG 2.2, 2.5.8: 24 pixels each way. */
+    @Test
+    void everyTargetIsLargeEnough() {
+        for (Node node : all(window.scene().getRoot())) {
+            if (node instanceof ButtonBase || node instanceof TextField) {
+                Bounds box = node.getLayoutBounds();
+                assertTrue(
+                        box.getWidth() >= 24 && box.getHeight() >= 24,
+                        node.getId() + " " + box.getWidth() + " x " + box.getHeight());
+            }
+        }
+        assertEquals("", Screen.on(() -> window.page().smallTargets()), LESSON);
+        for (String id : List.of("practice", "mywork", "cell", "logs", "relations", "class")) {
+            Screen.run(() -> window.open(window.place(id).orElseThrow()));
+            keeper.settle();
+            Screen.frames(3);
+            assertEquals("", Screen.on(() -> window.page().smallTargets()), id);
+        }
+    }
+
+    /** A focused button or field of the bar has an edge in the colour of focus. */
+    @Test
+    void focusIsSeen() {
+        for (String id : List.of("#place-practice", "#theme-dark", "#search-course")) {
+            Screen.run(() -> window.scene().lookup(id).requestFocus());
+            Screen.frames(2);
+            javafx.scene.layout.Region region =
+                    (javafx.scene.layout.Region) window.scene().lookup(id);
+            assertEquals(
+                    javafx.scene.paint.Color.web("#b4480f"),
+                    region.getBorder().getStrokes().get(0).getTopStroke(),
+                    id);
+        }
+    }
+
+    private void key(KeyCode... keys) {
+        robot.push(keys);
+        keeper.settle();
+        Screen.frames(2);
+    }
+
+    private Node focused() {
+        return window.scene().getFocusOwner();
+    }
+
+    private static List<Node> all(Node node) {
+        List<Node> list = new ArrayList<>(List.of(node));
+        if (node instanceof Parent parent) {
+            parent.getChildrenUnmodifiable().forEach(child -> list.addAll(all(child)));
+        }
+        return list;
+    }
+}
