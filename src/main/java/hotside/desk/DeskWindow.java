@@ -31,6 +31,7 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -39,8 +40,10 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.scene.text.Font;
 
 /**
@@ -71,6 +74,8 @@ final class DeskWindow {
     private final ToggleButton si = new ToggleButton(Words.of("desk.units.si"));
     private final ToggleButton us = new ToggleButton(Words.of("desk.units.us"));
     private final Label size = new Label();
+    private final FlowPane left = new FlowPane();
+    private final HBox right = new HBox();
     private final ToggleButton dark = new ToggleButton(Words.of("desk.theme.dark"));
     private final ToggleButton plain = new ToggleButton(Words.of("desk.plain"));
     private final PlainView plainView;
@@ -171,7 +176,7 @@ final class DeskWindow {
         current = course;
         readSolved();
         root.getStyleClass().add("desk");
-        root.setTop(bar());
+        bar();
         root.setLeft(outline.node());
         plain.setSelected(keeper.remembered("plain").filter("true"::equals).isPresent());
         root.setCenter(plain.isSelected() ? plainView.node() : view.node());
@@ -453,9 +458,10 @@ final class DeskWindow {
         (settings.system() == UnitSystem.SI_SHOP ? si : us).setSelected(true);
         dark.setSelected(settings.dark());
         size.setText(settings.percent() + " %");
+        bar(settings.percent() > Settings.SMALLEST);
     }
 
-    private HBox bar() {
+    private void bar() {
         Label name = new Label(Words.of("desk.title"));
         name.getStyleClass().add("name");
         ToggleGroup group = new ToggleGroup();
@@ -480,11 +486,11 @@ final class DeskWindow {
         dark.setOnAction(e -> settings(settings.dark(dark.isSelected())));
         plain.setId("plain-text");
         plain.setOnAction(e -> plain(plain.isSelected()));
-        FlowPane left = new FlowPane(name);
+        left.getChildren().add(name);
         left.getChildren().addAll(places.values());
         left.getStyleClass().add("left");
-        HBox right =
-                new HBox(
+        right.getChildren()
+                .setAll(
                         new Label(Words.of("desk.units")),
                         row(List.of(si, us)),
                         new Label(Words.of("desk.text")),
@@ -497,10 +503,22 @@ final class DeskWindow {
         // Nothing is cut short: the places take more rows, then the rest a row of its own.
         right.setMinWidth(Region.USE_PREF_SIZE);
         right.getChildren().forEach(node -> ((Region) node).setMinWidth(Region.USE_PREF_SIZE));
-        HBox bar = new HBox(left, right);
         HBox.setHgrow(left, Priority.ALWAYS);
+    }
+
+    /** The bar in one row, or with large text in two. */
+    private void bar(boolean large) {
+        if (root.getTop() instanceof VBox == large && root.getTop() != null) {
+            return;
+        }
+        Node focused = scene.getFocusOwner();
+        Pane bar = large ? new VBox() : new HBox();
+        bar.getChildren().addAll(left, right);
         bar.getStyleClass().add("bar");
-        return bar;
+        root.setTop(bar);
+        if (focused != null && focused.getScene() == scene) {
+            focused.requestFocus();
+        }
     }
 
     private static HBox row(Collection<ToggleButton> buttons) {

@@ -277,7 +277,8 @@ final class PageView {
                                 + "document.querySelectorAll('#page *').forEach(function(e){"
                                 + "var r=e.getBoundingClientRect();"
                                 + "var boxed=e.closest('.numeric,.symbolic,.law,.eq,table,pre');"
-                                + "if(r.right>w+1&&(!boxed||boxed===e))"
+                                + "var rolls=e.parentNode.closest('.scroll');"
+                                + "if(r.right>w+1&&!rolls&&(!boxed||boxed===e))"
                                 + "out.push(e.tagName+' '+(e.id||e.className||e.textContent.slice(0,40)));});"
                                 + "return out.slice(0,6).join(', ');})()"));
     }

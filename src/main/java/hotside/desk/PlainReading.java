@@ -29,7 +29,6 @@ final class PlainReading {
                     "aside",
                     "blockquote",
                     "caption",
-                    "dd",
                     "div",
                     "dl",
                     "fieldset",
@@ -126,8 +125,16 @@ final class PlainReading {
                 || tag.equals("style")
                 || element.hasAttribute("hidden")
                 || attribute(element, "aria-hidden").equals("true")
+                || isUnitOfField(element)
                 // The field beside a slider says and does the same.
                 || attribute(element, "type").equals("range");
+    }
+
+    /** It is said with the name of the field. */
+    private static boolean isUnitOfField(Element element) {
+        return attribute(element, "class").equals("unit")
+                && element.getPreviousSibling() instanceof Element before
+                && CONTROLS.contains(tag(before));
     }
 
     private void inline(Element element, String tag) {
@@ -155,6 +162,10 @@ final class PlainReading {
                 flush();
                 children(element);
                 line.append(": ");
+            }
+            case "dd" -> {
+                children(element);
+                flush();
             }
             case "tr" -> {
                 flush();

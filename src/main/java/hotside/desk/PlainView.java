@@ -20,6 +20,7 @@ import javafx.scene.control.Control;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ListCell;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextArea;
@@ -31,6 +32,7 @@ import javafx.scene.input.Clipboard;
 import javafx.scene.input.DataFormat;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.w3c.dom.Element;
 
@@ -164,8 +166,32 @@ final class PlainView {
 
     private List<Node> nodes(List<PlainBlock> blocks) {
         List<Node> list = new ArrayList<>();
-        blocks.forEach(block -> list.addAll(nodes(block)));
+        FlowPane links = null;
+        for (PlainBlock block : blocks) {
+            if (block instanceof PlainBlock.Link link) {
+                if (links == null) {
+                    links = new FlowPane();
+                    links.getStyleClass().add("plain-links");
+                    list.add(links);
+                }
+                links.getChildren().add(link(link));
+            } else {
+                links = null;
+                list.addAll(nodes(block));
+            }
+        }
         return list;
+    }
+
+    private Hyperlink link(PlainBlock.Link link) {
+        boolean term = link.href().startsWith("term:");
+        Hyperlink made = new Hyperlink(term ? Words.of("plain.term", link.text()) : link.text());
+        made.setOnAction(
+                e -> {
+                    acted = true;
+                    listener.follow(link.href());
+                });
+        return stop(made);
     }
 
     private List<Node> nodes(PlainBlock block) {
@@ -187,15 +213,6 @@ final class PlainView {
         }
         if (block instanceof PlainBlock.Press press) {
             return List.of(button(press));
-        }
-        if (block instanceof PlainBlock.Link link) {
-            Hyperlink made = new Hyperlink(link.text());
-            made.setOnAction(
-                    e -> {
-                        acted = true;
-                        listener.follow(link.href());
-                    });
-            return List.of(stop(made));
         }
         if (block instanceof PlainBlock.Chart chart) {
             return List.of(chart(chart));
@@ -239,6 +256,7 @@ final class PlainView {
 
     private List<Node> choice(PlainBlock.Choice choice) {
         ComboBox<PlainBlock.Option> box = new ComboBox<>();
+        box.setButtonCell(new WrappedCell());
         box.getItems().setAll(choice.options());
         choice.options().stream()
                 .filter(option -> option.value().equals(choice.chosen()))
@@ -471,5 +489,24 @@ final class PlainView {
             node = node.getParentNode();
         }
         return Optional.empty();
+    }
+
+    /** What is chosen, on as many lines as it takes. */
+    private static final class WrappedCell extends ListCell<PlainBlock.Option> {
+        WrappedCell() {
+            setWrapText(true);
+            widthProperty().addListener((o, was, is) -> requestLayout());
+        }
+
+        @Override
+        protected void updateItem(PlainBlock.Option option, boolean empty) {
+            super.updateItem(option, empty);
+            setText(empty || option == null ? "" : option.label());
+        }
+
+        @Override
+        protected double computePrefHeight(double width) {
+            return super.computePrefHeight(width < 0 && getWidth() > 0 ? getWidth() : width);
+        }
     }
 }
