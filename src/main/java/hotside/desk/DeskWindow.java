@@ -547,6 +547,10 @@ final class DeskWindow {
             readSolved();
             outline.progress(solved::contains);
             settings(keeper.settings());
+            boolean reads = keeper.remembered("plain").filter("true"::equals).isPresent();
+            if (reads != plain.isSelected()) {
+                plain(reads);
+            }
         }
     }
 

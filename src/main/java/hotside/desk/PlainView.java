@@ -118,20 +118,33 @@ final class PlainView {
     private void renew(String id, VBox region) {
         boolean inside = isIn(focused(), region);
         String at = inside ? focusedId() : "";
+        int before = stops(body).indexOf(focused());
         byId.values().removeIf(node -> node != region && isIn(node, region));
         region.getChildren().setAll(built(id));
         List<Node> stops = stops(region);
         if (inside && byId.containsKey(at)) {
             byId.get(at).requestFocus();
-        } else if (stops.isEmpty()) {
-            acted |= inside;
-        } else if (acted || inside) {
+        } else if (inside && stops.isEmpty()) {
+            // What comes in its place is read out; until then the keyboard is near by.
+            stops(body).stream()
+                    .skip(Math.max(0, before - 1))
+                    .findFirst()
+                    .ifPresent(Node::requestFocus);
+            acted = true;
+        } else if (!stops.isEmpty() && (inside || acted && !isClock(id))) {
             acted = false;
             stops.get(0).requestFocus();
         }
         if (focused() instanceof Label chart && chart.getStyleClass().contains("plain-chart")) {
             page.apply(id).map(PlainReading::text).ifPresent(chart::setAccessibleText);
         }
+    }
+
+    /** What counts down would take the keyboard again and again. */
+    private boolean isClock(String id) {
+        return page.apply(id)
+                .filter(element -> PlainReading.attribute(element, "role").equals("timer"))
+                .isPresent();
     }
 
     /** A field of the page got another content. */
@@ -398,6 +411,7 @@ final class PlainView {
         boolean up = event.getCode() == KeyCode.UP;
         boolean down = event.getCode() == KeyCode.DOWN;
         Node at = focused();
+        acted = false;
         if (event.isShortcutDown() && event.getCode() == KeyCode.C && at instanceof Label label) {
             Clipboard.getSystemClipboard()
                     .setContent(Map.of(DataFormat.PLAIN_TEXT, label.getText()));

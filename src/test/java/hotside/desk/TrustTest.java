@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -175,6 +176,39 @@ class TrustTest {
                         "(MIT) zlib (a:b:1 - https://example.org)"),
                 Notices.libraries(new ByteArrayInputStream(list.getBytes(StandardCharsets.UTF_8))));
         assertEquals(List.of(), Notices.libraries(null));
+    }
+
+    @Test
+    void anExceptionOnTheScreensThreadAndOnAWorkerIsHeardOf() {
+        Thread.UncaughtExceptionHandler before = Thread.getDefaultUncaughtExceptionHandler();
+        Screen.start();
+        DeskLog log = DeskLog.open(data);
+        Crashes crashes =
+                new Crashes(
+                        DeskLog.folder(data),
+                        log,
+                        Clock.systemUTC(),
+                        Platform::runLater,
+                        told::add);
+        try {
+            crashes.install();
+            Platform.runLater(
+                    () -> {
+                        throw new IllegalStateException("on the screen");
+                    });
+            Screen.until(() -> told.size() == 1);
+            new Worker(Platform::runLater)
+                    .run(
+                            () -> {
+                                throw new StackOverflowError();
+                            },
+                            done -> {},
+                            failed -> {});
+            Screen.until(() -> told.size() == 2);
+        } finally {
+            Thread.setDefaultUncaughtExceptionHandler(before);
+            log.close();
+        }
     }
 
     private Crashes crashes(DeskLog log) {
