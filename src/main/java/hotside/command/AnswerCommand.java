@@ -72,7 +72,7 @@ final class AnswerCommand implements Callable<Integer> {
                             + answers.size()
                             + " answers were given.");
         }
-        List<Optional<Verdict>> verdicts = Marker.mark(variant, answers, DecimalHabit.POINT);
+        List<Optional<Verdict>> verdicts = Marker.mark(variant, answers, DecimalHabit.UNKNOWN);
         boolean all = verdicts.stream().allMatch(v -> v.map(x -> x.kind().good()).orElse(false));
         if (json) {
             out.println(Json.text(object(variant, verdicts, all)));

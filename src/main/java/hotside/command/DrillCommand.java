@@ -135,7 +135,7 @@ final class DrillCommand implements Callable<Integer> {
     }
 
     private boolean judged(Variant variant, List<String> answers, int ask) {
-        Optional<Verdict> verdict = Marker.mark(variant, answers, DecimalHabit.POINT).get(ask);
+        Optional<Verdict> verdict = Marker.mark(variant, answers, DecimalHabit.UNKNOWN).get(ask);
         verdict.ifPresent(
                 v ->
                         out.println(

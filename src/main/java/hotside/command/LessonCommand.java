@@ -64,7 +64,7 @@ final class LessonCommand implements Callable<Integer> {
         all.addAll(RelationLessons.all());
         Lesson lesson =
                 all.stream()
-                        .filter(l -> l.id().equals(id))
+                        .filter(l -> isNamed(l, id))
                         .findFirst()
                         .orElseThrow(
                                 () ->
@@ -75,5 +75,10 @@ final class LessonCommand implements Callable<Integer> {
                                                 "lesson"));
         out.println(text.of(lesson, ProblemBank.shipped(), shop.system()));
         return CommandLineDoor.FINE;
+    }
+
+    /** By its whole name, or by what stands behind the strand, which no two lessons share. */
+    private static boolean isNamed(Lesson lesson, String name) {
+        return lesson.id().equals(name) || lesson.id().endsWith("/" + name);
     }
 }

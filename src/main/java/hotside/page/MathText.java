@@ -72,6 +72,14 @@ final class MathText {
             return element.getTagName().equals(tag);
         }
 
+        /** Large fractions come wrapped in their style. */
+        boolean isFraction() {
+            return is("mfrac")
+                    || is("mstyle")
+                            && children(element).size() == 1
+                            && children(element).get(0).getTagName().equals("mfrac");
+        }
+
         boolean isOperator() {
             return is("mo") && !text.isBlank() && (SPACED + ",;").contains(text.strip());
         }
@@ -119,7 +127,7 @@ final class MathText {
 
     /** A fraction with something to be multiplied beside it: {@code (π/4) d²}. */
     private static boolean isFactor(List<Part> parts, int i) {
-        return parts.get(i).is("mfrac") && (isOperand(parts, i, 1) || isOperand(parts, i, -1));
+        return parts.get(i).isFraction() && (isOperand(parts, i, 1) || isOperand(parts, i, -1));
     }
 
     private static boolean isOperand(List<Part> parts, int from, int step) {
@@ -222,6 +230,9 @@ final class MathText {
 
     private static String low(String text) {
         String lowered = mapped(text, LOW_FROM, LOW_TO);
+        if (lowered == null && text.matches("\\p{L}( [\\p{L}\\d])+")) {
+            return low(text.replace(" ", "")); // one name, not a product of its letters
+        }
         return lowered != null ? lowered : "_" + enclosed(text);
     }
 

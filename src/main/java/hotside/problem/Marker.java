@@ -109,7 +109,7 @@ public final class Marker {
     /** A bare 0.85 where 85 % is right: not a mistake before it is known what was meant. */
     private boolean isNumberForPercent(int index, Typed.Understood answer) {
         Variant.Answer right = variant.answers().get(index);
-        return variant.template().asks().get(index).quantity() == Quantity.PERCENTAGE
+        return !needsUnit(variant.template().asks().get(index).quantity())
                 && !answer.unitTyped()
                 && within(answer.asTyped(), right.value(), right.band())
                 && !within(answer.si(), right.value(), right.band());

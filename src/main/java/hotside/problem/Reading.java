@@ -132,7 +132,7 @@ public record Reading(
         AxisMarks marks = sort.alongX() ? figure.x().marks() : figure.y().marks();
         double half = marks.minor() / 2;
         return switch (sort) {
-            case PEAK_PLACE -> Math.max(half, topWidth(figure, curve(figure, of)));
+            case PEAK_PLACE -> half + topWidth(figure, curve(figure, of));
             case DIFFERENCE -> 2 * half;
             case CHANGE -> 100 * 2 * half / Math.abs(base(figure, place));
             default -> half;

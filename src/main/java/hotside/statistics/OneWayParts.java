@@ -59,12 +59,12 @@ public final class OneWayParts {
                     .output(
                             "betweenSquares",
                             "\\mathrm{SS}_b",
-                            Quantity.AS_MEASURED,
+                            Quantity.RATIO,
                             "squares between the parts' means")
                     .output(
                             "withinSquares",
                             "\\mathrm{SS}_w",
-                            Quantity.AS_MEASURED,
+                            Quantity.RATIO,
                             "squares of readings about their own part's mean")
                     .output("sd", "s", Quantity.AS_MEASURED, "spread of one reading within a part")
                     .output(

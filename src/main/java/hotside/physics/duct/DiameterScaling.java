@@ -95,7 +95,7 @@ public final class DiameterScaling {
                 "Area counts twice through the velocity squared, and the wall once more.");
         w.out(
                 "dropB",
-                "@dropA\\cdot @flowRatio^2\\cdot @boreFactor",
+                "@dropA\\cdot\\left(@flowRatio\\right)^2\\cdot @boreFactor",
                 dropB,
                 "The flow counts squared.");
         double larger = Math.max(dropA, dropB);

@@ -126,7 +126,7 @@ public final class SmoothingBias {
         w.step(
                 "curvature",
                 "c",
-                Quantity.AS_MEASURED,
+                Quantity.RATIO,
                 "\\frac{@drop}{@distance^2}",
                 w.in("drop") / (distance * distance),
                 "How sharply the curve bends at its top.");
