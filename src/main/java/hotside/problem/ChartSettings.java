@@ -28,14 +28,23 @@ final class ChartSettings {
      * temperature.
      *
      * @param fields the head of a problem file
+     * @param unit what it measures by its unit
      */
-    static Optional<Quantity> measured(Fields fields, String given) {
+    static Optional<Quantity> measured(Fields fields, String given, Optional<Quantity> unit) {
         return Stream.of("trial", "chart", "faults")
                 .flatMap(key -> fields.optionalNode(key).stream())
                 .flatMap(node -> paths(node, given))
                 .flatMap(path -> ChartReader.slot(path).stream())
                 .map(Slot::quantity)
+                .filter(quantity -> isDifferenceOf(quantity, unit))
                 .findFirst();
+    }
+
+    private static boolean isDifferenceOf(Quantity quantity, Optional<Quantity> unit) {
+        return quantity == Quantity.TEMPERATURE_DIFFERENCE
+                        && unit.equals(Optional.of(Quantity.TEMPERATURE))
+                || quantity == Quantity.PRESSURE_DIFFERENCE
+                        && unit.equals(Optional.of(Quantity.PRESSURE));
     }
 
     /** Keys anywhere in a node whose value is this word. */

@@ -62,7 +62,10 @@ public record PullMeans(List<String> heads, List<List<String>> rows) {
         Set<String> units =
                 givens.stream()
                         .map(given -> variant.shown().get(given.name()))
-                        .map(shown -> shown.substring(shown.indexOf(BEFORE_UNIT) + 1))
+                        .map(
+                                shown ->
+                                        shown.substring(shown.indexOf(BEFORE_UNIT) + 1)
+                                                .replace(BEFORE_UNIT, ' '))
                         .collect(Collectors.toCollection(LinkedHashSet::new));
         return String.join(", ", units);
     }

@@ -251,7 +251,10 @@ public final class TemplateReader {
                             Quantity quantity =
                                     ChainReader.fedBy(chain, name).isPresent()
                                             ? GivenReader.quantity(name, entry.value(), chain)
-                                            : ChartSettings.measured(fields, name)
+                                            : ChartSettings.measured(
+                                                            fields,
+                                                            name,
+                                                            GivenReader.measuredIn(entry.value()))
                                                     .orElseGet(
                                                             () ->
                                                                     GivenReader.quantity(
