@@ -82,7 +82,7 @@ public final class ProblemText {
         }
         boolean numbers = variant.lettered().isEmpty();
         if (variant.template().task().isWorked()) {
-            return out.toString();
+            return out.append(answers(variant)).toString();
         }
         if (variant.template().kind() == Template.Kind.PLAN) {
             return plan(variant);
@@ -98,8 +98,8 @@ public final class ProblemText {
         return out.toString();
     }
 
-    /** A plan that is right, and what is well about it. */
-    private static String plan(Variant variant) {
+    /** What is right, a line for each thing that is asked. */
+    private static String answers(Variant variant) {
         StringBuilder out = new StringBuilder();
         List<Ask> asks = variant.template().asks();
         for (int i = 0; i < asks.size(); i++) {
@@ -108,6 +108,12 @@ public final class ProblemText {
                     .append(Answers.told(variant, i))
                     .append('\n');
         }
+        return out.toString();
+    }
+
+    /** A plan that is right, and what is well about it. */
+    private static String plan(Variant variant) {
+        StringBuilder out = new StringBuilder(answers(variant));
         TaskCard.reasons(variant).forEach(r -> out.append("- ").append(r).append('\n'));
         return out.toString();
     }
