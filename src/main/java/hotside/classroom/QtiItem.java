@@ -22,6 +22,9 @@ import java.util.List;
 final class QtiItem {
     static final String NAMESPACE = "http://www.imsglobal.org/xsd/imsqtiasi_v3p0";
 
+    /** Slips closer than this, relatively, give one number. */
+    private static final double TWINS = 1e-6;
+
     private final String id;
     private final Variant variant;
     private final PaperSheet sheet;
@@ -116,7 +119,7 @@ final class QtiItem {
                         .append(
                                 equal(
                                         ask,
-                                        band(ask, slip.value()),
+                                        apart(slip, band(ask, slip.value())),
                                         "<qti-base-value base-type=\"float\">"
                                                 + shown(ask, slip.value())
                                                 + "</qti-base-value>"))
@@ -124,6 +127,19 @@ final class QtiItem {
                         .append("</qti-response-else-if>\n");
             }
         }
+    }
+
+    /**
+     * A player takes the first that fits, the tutor the nearest: so none reaches half-way to
+     * another.
+     */
+    private double apart(Variant.Slipped slip, double band) {
+        return variant.slips().stream()
+                .filter(other -> other.ask() == slip.ask())
+                .mapToDouble(other -> Math.abs(other.value() - slip.value()))
+                .filter(distance -> distance > TWINS * Math.abs(slip.value()))
+                .map(distance -> distance / 2)
+                .reduce(band, Math::min);
     }
 
     /** What the tutor says to the number of a slip; empty if it does not take it for one. */

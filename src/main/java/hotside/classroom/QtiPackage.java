@@ -5,6 +5,7 @@ import hotside.content.WholeFile;
 import hotside.page.Html;
 import hotside.page.Maths;
 import hotside.page.PaperSheet;
+import hotside.problem.PullMeans;
 import hotside.problem.Variant;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -62,7 +63,9 @@ public final class QtiPackage {
             Variant variant = regrader.variant("export-" + v, slot);
             String id = "p" + (slot + 1) + "-v" + v;
             boolean lettered = variant.template().kind().isLettered();
-            if (!lettered || QtiLetters.fits(variant)) {
+            boolean fits =
+                    lettered ? QtiLetters.fits(variant) : variant.template().kind().isNumeric();
+            if (fits) {
                 String pictures = pictures(id, variant);
                 files.put(
                         "items/" + id + ".xml",
@@ -80,7 +83,8 @@ public final class QtiPackage {
 
     /** Puts the charts of a variant beside it; markup that shows them. */
     private String pictures(String id, Variant variant) {
-        StringBuilder out = new StringBuilder();
+        StringBuilder out =
+                new StringBuilder(PullMeans.of(variant).map(QtiPackage::rows).orElse(""));
         List<String> names = new ArrayList<>();
         for (String svg : PaperSheet.charts(variant)) {
             String name = id + "-" + (names.size() + 1) + ".svg";
@@ -94,6 +98,14 @@ public final class QtiPackage {
         }
         pictures.put(id, names);
         return out.toString();
+    }
+
+    /** The means of pulls, a paragraph for each. */
+    private static String rows(PullMeans means) {
+        return java.util.stream.Stream.concat(
+                        java.util.stream.Stream.of(means.heads()), means.rows().stream())
+                .map(row -> "<p>" + Html.escape(String.join(" | ", row)) + "</p>\n")
+                .collect(java.util.stream.Collectors.joining());
     }
 
     /** Problems that a player could not mark, by id. */

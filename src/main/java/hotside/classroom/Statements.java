@@ -103,7 +103,7 @@ public final class Statements {
                 Map.of(
                         "en",
                         asked.phrase()
-                                + (!variant.lettered().isEmpty()
+                                + (!variant.template().kind().isNumeric()
                                                 || asked.scale(variant.system()).label().isEmpty()
                                         ? ""
                                         : ", in " + asked.scale(variant.system()).label())));
@@ -111,11 +111,13 @@ public final class Statements {
         definition.put(
                 "correctResponsesPattern",
                 List.of(
-                        variant.lettered().isEmpty()
+                        variant.template().kind().isNumeric()
                                 ? number(variant, ask, right.low())
                                         + "[:]"
                                         + number(variant, ask, right.high())
-                                : Answers.key(variant, ask).replace(" ", "[,]")));
+                                : variant.lettered().isEmpty()
+                                        ? Answers.key(variant, ask)
+                                        : Answers.key(variant, ask).replace(" ", "[,]")));
         if (!variant.lettered().isEmpty()) {
             definition.put(
                     "choices",
@@ -170,7 +172,8 @@ public final class Statements {
 
     private static String type(Variant variant) {
         return switch (variant.template().kind()) {
-            case NUMBER, STEPS, GRAPH -> "numeric";
+            case NUMBER, STEPS, GRAPH, SPLIT -> "numeric";
+            case PLAN -> "fill-in";
             case ORDER -> "sequencing";
             case CHOICE, SEVERAL, FAULT -> "choice";
         };

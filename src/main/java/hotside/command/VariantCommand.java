@@ -204,7 +204,7 @@ final class VariantCommand implements Callable<Integer> {
         for (int i = 0; i < template.asks().size(); i++) {
             Ask ask = template.asks().get(i);
             Variant.Answer answer = variant.answers().get(i);
-            if (template.kind().isLettered()) {
+            if (!template.kind().isNumeric()) {
                 asks.add(Json.object("slot", ask.place(), "key", Answers.key(variant, i)));
                 continue;
             }

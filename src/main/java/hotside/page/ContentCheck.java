@@ -152,6 +152,8 @@ public final class ContentCheck {
     private static int seeds(Template template) {
         boolean pulls =
                 template.task() instanceof Task.Diagnose
+                        || template.task() instanceof Task.Devise
+                        || template.task() instanceof Task.Split
                         || template.task() instanceof Task.Read read
                                 && read.chart() instanceof ChartPlan.Pulls;
         return pulls ? SEEDS / 20 : SEEDS;

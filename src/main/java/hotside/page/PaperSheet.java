@@ -6,6 +6,7 @@ import hotside.problem.Answers;
 import hotside.problem.Ask;
 import hotside.problem.Lettered;
 import hotside.problem.Marker;
+import hotside.problem.PullMeans;
 import hotside.problem.Template;
 import hotside.problem.Variant;
 import hotside.problem.Verdict;
@@ -77,7 +78,8 @@ public final class PaperSheet {
 
     /** Charts, and what there is to choose from. */
     static String task(Variant variant) {
-        StringBuilder out = new StringBuilder();
+        StringBuilder out =
+                new StringBuilder(PullMeans.of(variant).map(TaskCard::table).orElse(""));
         for (String svg : charts(variant)) {
             out.append("<figure class=\"chart\">")
                     .append(

@@ -4,6 +4,7 @@ package hotside.page;
 import hotside.course.Markup;
 import hotside.problem.Answers;
 import hotside.problem.Ask;
+import hotside.problem.PlanLine;
 import hotside.problem.Template;
 import hotside.problem.Variant;
 import hotside.problem.Verdict;
@@ -84,7 +85,7 @@ public final class ProblemCard {
                 + switch (state.variant().template().kind()) {
                     case ORDER -> "-" + state.inOrder().get(0).letter() + "-down";
                     case CHOICE, SEVERAL, FAULT -> "-option-A";
-                    case NUMBER, STEPS, GRAPH -> "-answer-0";
+                    case NUMBER, STEPS, GRAPH, PLAN, SPLIT -> "-answer-0";
                 };
     }
 
@@ -156,13 +157,17 @@ public final class ProblemCard {
                     Html.element(
                             "p", "class=\"told\"", ask.phrase() + ": " + Answers.told(variant, i)));
         }
+        if (variant.template().kind() == Template.Kind.PLAN) {
+            out.append("<ul>");
+            TaskCard.reasons(variant).forEach(r -> out.append(Html.element("li", "", r)));
+            out.append("</ul>");
+        }
         return out.toString();
     }
 
     private String answerRow(ProblemState state, int i) {
         Ask ask = state.variant().template().asks().get(i);
         String id = state.id() + "-answer-" + i;
-        String unit = ask.scale(state.variant().system()).label();
         return "<div class=\"field answer\"><label"
                 + Html.attribute("for", id)
                 + ">"
@@ -174,13 +179,17 @@ public final class ProblemCard {
                 + Html.attribute("data-kind", "answer")
                 + Html.attribute("data-enter", "check")
                 + Html.attribute("value", state.typed().get(i))
-                + Html.attribute(
-                        "placeholder",
-                        unit.isEmpty()
-                                ? Words.of("answer.number")
-                                : Words.of("answer.number-unit", unit))
+                + Html.attribute("placeholder", placeholder(state.variant(), i))
                 + Html.attribute("aria-describedby", state.id() + "-verdict-" + i)
                 + "></div>";
+    }
+
+    private static String placeholder(Variant variant, int i) {
+        if (variant.template().kind() == Template.Kind.PLAN) {
+            return Words.of("answer.such-as", PlanLine.values()[i].example());
+        }
+        String unit = variant.template().asks().get(i).scale(variant.system()).label();
+        return unit.isEmpty() ? Words.of("answer.number") : Words.of("answer.number-unit", unit);
     }
 
     private String verdictRow(ProblemState state, int i) {

@@ -5,6 +5,8 @@ import hotside.problem.Answers;
 import hotside.problem.Ask;
 import hotside.problem.Figure;
 import hotside.problem.Lettered;
+import hotside.problem.PullMeans;
+import hotside.problem.Template;
 import hotside.problem.Variant;
 import hotside.relation.Worked;
 import hotside.unit.Numbers;
@@ -29,6 +31,7 @@ public final class ProblemText {
     /** The scenario, with the numbers of its charts, and what there is to choose from. */
     public String prompt(Variant variant) {
         StringBuilder out = new StringBuilder(text(variant, variant.template().prompt()));
+        PullMeans.of(variant).ifPresent(means -> out.append("\n\n").append(table(means)));
         for (Figure figure : variant.figures()) {
             out.append("\n\n").append(figure(figure));
         }
@@ -40,6 +43,13 @@ public final class ProblemText {
             out.append("\n\n").append(how(variant));
         }
         return out.toString();
+    }
+
+    private static String table(PullMeans means) {
+        StringJoiner lines = new StringJoiner("\n");
+        lines.add(String.join(" | ", means.heads()));
+        means.rows().forEach(row -> lines.add(String.join(" | ", row)));
+        return lines.toString();
     }
 
     private static String how(Variant variant) {
@@ -71,8 +81,11 @@ public final class ProblemText {
             out.append(working.of(worked, variant.system(), variant.ambient()));
         }
         boolean numbers = variant.lettered().isEmpty();
-        if (numbers && variant.figures().isEmpty()) {
-            return out.toString();
+        if (variant.template().task().isWorked()) {
+            return out.append(answers(variant)).toString();
+        }
+        if (variant.template().kind() == Template.Kind.PLAN) {
+            return plan(variant);
         }
         Ask ask = variant.template().asks().get(0);
         out.append(ask.phrase())
@@ -82,6 +95,26 @@ public final class ProblemText {
         if (!numbers) {
             TaskCard.reasons(variant).forEach(r -> out.append("- ").append(r).append('\n'));
         }
+        return out.toString();
+    }
+
+    /** What is right, a line for each thing that is asked. */
+    private static String answers(Variant variant) {
+        StringBuilder out = new StringBuilder();
+        List<Ask> asks = variant.template().asks();
+        for (int i = 0; i < asks.size(); i++) {
+            out.append(asks.get(i).phrase())
+                    .append(": ")
+                    .append(Answers.told(variant, i))
+                    .append('\n');
+        }
+        return out.toString();
+    }
+
+    /** A plan that is right, and what is well about it. */
+    private static String plan(Variant variant) {
+        StringBuilder out = new StringBuilder(answers(variant));
+        TaskCard.reasons(variant).forEach(r -> out.append("- ").append(r).append('\n'));
         return out.toString();
     }
 

@@ -4,9 +4,13 @@ package hotside.page;
 import hotside.problem.Answers;
 import hotside.problem.Figure;
 import hotside.problem.Lettered;
+import hotside.problem.Marker;
+import hotside.problem.PullMeans;
 import hotside.problem.Task;
 import hotside.problem.Template;
 import hotside.problem.Variant;
+import hotside.problem.Verdict;
+import hotside.unit.DecimalHabit;
 import java.util.List;
 
 /** What a problem card has between its text and its answer: charts, options, items. */
@@ -20,13 +24,27 @@ final class TaskCard {
     }
 
     String html() {
-        return figures()
+        return PullMeans.of(variant).map(TaskCard::table).orElse("")
+                + figures()
                 + switch (variant.template().kind()) {
-                    case NUMBER, STEPS, GRAPH -> "";
+                    case NUMBER, STEPS, GRAPH, PLAN, SPLIT -> "";
                     case ORDER -> order();
                     case SEVERAL -> options("checkbox", Words.of("choice.several"));
                     case CHOICE, FAULT -> options("radio", Words.of("choice.one"));
                 };
+    }
+
+    /** What each pull gave on average, as it is worked with. */
+    static String table(PullMeans means) {
+        StringBuilder out = new StringBuilder("<table class=\"data\"><thead><tr>");
+        means.heads().forEach(head -> out.append(Html.element("th", "scope=\"col\"", head)));
+        out.append("</tr></thead><tbody>");
+        for (List<String> row : means.rows()) {
+            out.append("<tr>");
+            row.forEach(cell -> out.append(Html.element("td", "", cell)));
+            out.append("</tr>");
+        }
+        return out.append("</tbody></table>").toString();
     }
 
     private String figures() {
@@ -168,7 +186,7 @@ final class TaskCard {
         return out.append("</ul>").toString();
     }
 
-    /** Why each option is right or wrong, or why each item stands where it does. */
+    /** Why each option is right or wrong, each item stands where it does, each line is right. */
     static List<String> reasons(Variant variant) {
         if (variant.template().task() instanceof Task.Arrange arrange) {
             return arrange.rules().stream()
@@ -179,6 +197,16 @@ final class TaskCard {
                                             letter(variant, rule.first()),
                                             letter(variant, rule.then()),
                                             rule.because()))
+                    .toList();
+        }
+        if (variant.template().kind() == Template.Kind.PLAN) {
+            List<String> plan =
+                    java.util.stream.IntStream.range(0, variant.template().asks().size())
+                            .mapToObj(i -> Answers.key(variant, i))
+                            .toList();
+            return Marker.mark(variant, plan, DecimalHabit.POINT).stream()
+                    .flatMap(verdict -> verdict.map(Verdict::feedback).stream())
+                    .distinct()
                     .toList();
         }
         return variant.lettered().stream().map(TaskCard::reason).toList();

@@ -107,12 +107,17 @@ final class ChartReader {
                 : Optional.empty();
     }
 
-    private static RigChange skipped(Fields pull) {
+    static RigChange skipped(Fields pull) {
         pull.optionalMap("set").ifPresent(Fields::names);
         return new RigChange.Settings(Map.of());
     }
 
-    private Optional<Rig> rig(Fields pull) {
+    /** A value that some rig of the stock has, by its path. */
+    static Optional<Slot> slot(String path) {
+        return Shelf.STOCK.rigs().stream().flatMap(rig -> rig.slot(path).stream()).findFirst();
+    }
+
+    Optional<Rig> rig(Fields pull) {
         Optional<ScalarNode> id = pull.scalar("rig");
         if (id.isEmpty()) {
             return Optional.empty();
@@ -134,7 +139,7 @@ final class ChartReader {
                 Nearest.to(word, known).map(near -> "write \"" + near + "\"").orElse(""));
     }
 
-    private Optional<Channel> channel(ScalarNode word, Map<String, ChartPlan.Planned> pulls) {
+    Optional<Channel> channel(ScalarNode word, Map<String, ChartPlan.Planned> pulls) {
         Optional<Channel> channel = Channel.of(word.text().strip());
         if (channel.isEmpty()) {
             List<String> labels = Arrays.stream(Channel.values()).map(Channel::label).toList();

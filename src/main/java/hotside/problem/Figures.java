@@ -11,6 +11,7 @@ import hotside.relation.Relation;
 import hotside.relation.Slot;
 import hotside.relation.SlotScale;
 import hotside.relation.Values;
+import hotside.trial.Trial;
 import hotside.unit.Quantity;
 import hotside.unit.Scale;
 import hotside.unit.UnitSystem;
@@ -28,6 +29,7 @@ final class Figures {
     /** Between the samples of a hold, s. */
     private static final double SAMPLING = 0.5;
 
+    private static final int MOST_CURVES = 4;
     private static final int X_STEPS = 6;
     private static final int Y_STEPS = 10;
 
@@ -53,6 +55,36 @@ final class Figures {
             return List.of(figure(plan, ran, plan.show()));
         }
         return plan.show().stream().map(c -> figure(plan, ran, List.of(c))).toList();
+    }
+
+    /** Power and boost of the pulls of a trial, each in a chart of its own. */
+    List<Figure> of(Contest contest, Trial trial) {
+        Map<String, Pull> ran = new LinkedHashMap<>();
+        Map<String, ChartPlan.Planned> planned = new LinkedHashMap<>();
+        List<String> seen = new ArrayList<>();
+        boolean all = trial.pulls().size() <= MOST_CURVES;
+        for (int i = 0; i < trial.pulls().size(); i++) {
+            String letter = String.valueOf(trial.plan().order().charAt(i));
+            if (all || !seen.contains(letter)) {
+                String name = "pull" + (i + 1);
+                ran.put(name, trial.pulls().get(i));
+                planned.put(
+                        name,
+                        new ChartPlan.Planned(
+                                "pull " + (i + 1) + ", " + letter,
+                                contest.rig(),
+                                new RigChange.Settings(Map.of())));
+                seen.add(letter);
+            }
+        }
+        return of(
+                new ChartPlan.Pulls(
+                        planned,
+                        List.of(Channel.POWER, Channel.BOOST),
+                        Channel.ENGINE_SPEED,
+                        false,
+                        false),
+                ran);
     }
 
     /**

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.problem;
 
+import hotside.cell.Channel;
 import hotside.unit.Quantity;
 import java.util.Optional;
 
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param scatter how far a reading may lie from the drawn number, in steps of the grid's unit; 0
  *     for a number
  * @param step what readings are rounded to, on the grid's scale
+ * @param means where the readings come out of pulls that are made for the variant: of which
  */
 public record Given(
         String name,
@@ -26,9 +28,58 @@ public record Given(
         Optional<Grid> us,
         int readings,
         java.math.BigDecimal scatter,
-        java.math.BigDecimal step) {
+        java.math.BigDecimal step,
+        Optional<Means> means) {
 
     private static final int FIXED_ROW = -1;
+    private static final int OUT_OF_PULLS = -2;
+
+    /**
+     * Means over the band of a trial, one for each pull.
+     *
+     * @param part letter of the part that the pulls are made with, or {@code all} of them
+     * @param channel what is averaged
+     */
+    public record Means(String part, Channel channel) {
+        static final String ALL = "all";
+
+        boolean isOfAll() {
+            return part.equals(ALL);
+        }
+
+        /** True if a pull with this part is among them. */
+        boolean holds(char letter) {
+            return isOfAll() || part.charAt(0) == letter;
+        }
+    }
+
+    public Given(
+            String name,
+            Quantity quantity,
+            Grid si,
+            Optional<Grid> us,
+            int readings,
+            java.math.BigDecimal scatter,
+            java.math.BigDecimal step) {
+        this(name, quantity, si, us, readings, scatter, step, Optional.empty());
+    }
+
+    /**
+     * Readings that come out of pulls.
+     *
+     * @param step what they are rounded to, with its unit
+     */
+    static Given means(String name, Quantity quantity, Grid step, Means means) {
+        return new Given(
+                name,
+                quantity,
+                step,
+                Optional.empty(),
+                OUT_OF_PULLS,
+                java.math.BigDecimal.ZERO,
+                step.values().get(0),
+                Optional.of(means));
+    }
 
     /** A row of readings that is always the same. */
     public static Given row(String name, Quantity quantity, Grid row) {

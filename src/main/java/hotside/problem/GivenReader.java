@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.problem;
 
+import hotside.cell.Channel;
 import hotside.content.Findings;
 import hotside.content.MapNode;
 import hotside.content.Node;
@@ -74,6 +75,9 @@ public final class GivenReader {
         if (node instanceof MapNode map && map.get("readings").isPresent()) {
             return readings(name, map, quantity);
         }
+        if (node instanceof MapNode map && map.get("means").isPresent()) {
+            return means(name, map, quantity);
+        }
         if (node instanceof MapNode map && map.get("si").isPresent()) {
             refuseOthers(map, Set.of("si", "us"));
             Optional<Grid> si = scalarOf(map, "si").flatMap(s -> grid(s, quantity));
@@ -104,7 +108,8 @@ public final class GivenReader {
 
     /** True if this is written as a row of readings, so that it can feed no single number. */
     static boolean isRow(Node node) {
-        return node instanceof MapNode map && map.get("readings").isPresent()
+        return node instanceof MapNode map
+                        && (map.get("readings").isPresent() || map.get("means").isPresent())
                 || node instanceof ScalarNode scalar
                         && scalar.text().length() <= LONGEST
                         && ROW.matcher(scalar.text().strip()).matches();
@@ -112,6 +117,9 @@ public final class GivenReader {
 
     /** What a given measures by the unit that it is written in, for one whose slot does not say. */
     public static Optional<Quantity> measuredIn(Node node) {
+        if (node instanceof MapNode map && map.get("means").isPresent()) {
+            return measuredByPulls(map);
+        }
         if (node instanceof MapNode map) {
             return map.get("si").or(() -> map.get("around")).flatMap(GivenReader::measuredIn);
         }
@@ -120,6 +128,32 @@ public final class GivenReader {
         }
         Matcher unit = UNIT.matcher(scalar.text().strip());
         return unit.matches() ? Units.quantityOf(unit.group(1)) : Optional.empty();
+    }
+
+    /** What a channel reads; boost without the word gauge is the difference that it is. */
+    private static Optional<Quantity> measuredByPulls(MapNode map) {
+        return map.get("of")
+                .filter(ScalarNode.class::isInstance)
+                .flatMap(of -> Channel.of(((ScalarNode) of).text().strip()))
+                .map(Channel::quantity)
+                .map(
+                        quantity ->
+                                quantity == Quantity.GAUGE_PRESSURE && !saysGauge(map)
+                                        ? Quantity.PRESSURE_DIFFERENCE
+                                        : quantity);
+    }
+
+    private static boolean saysGauge(MapNode map) {
+        return map.get("steps")
+                .filter(ScalarNode.class::isInstance)
+                .filter(step -> ((ScalarNode) step).text().contains("gauge"))
+                .isPresent();
+    }
+
+    private static boolean fits(Channel channel, Quantity quantity) {
+        return channel.quantity() == quantity
+                || channel.quantity() == Quantity.GAUGE_PRESSURE
+                        && quantity == Quantity.PRESSURE_DIFFERENCE;
     }
 
     /** Several numbers and one unit: a row of readings that stays as it is. */
@@ -169,6 +203,40 @@ public final class GivenReader {
                         count.get().intValue(),
                         within.get(),
                         steps.get()));
+    }
+
+    /** Means of the pulls of a trial, rounded as its log would be. */
+    private Optional<Given> means(String name, MapNode map, Quantity quantity) {
+        refuseOthers(map, Set.of("means", "of", "steps"));
+        Optional<ScalarNode> part = scalarOf(map, "means");
+        Optional<ScalarNode> of = scalarOf(map, "of");
+        Optional<Grid> step = scalarOf(map, "steps").flatMap(s -> grid(s, quantity));
+        Optional<Channel> channel = of.flatMap(word -> Channel.of(word.text().strip()));
+        boolean fits = channel.filter(c -> fits(c, quantity)).isPresent();
+        if (of.isPresent() && !fits) {
+            List<String> known =
+                    Arrays.stream(Channel.values())
+                            .filter(c -> fits(c, quantity))
+                            .map(Channel::label)
+                            .toList();
+            findings.add(
+                    of.get(),
+                    "no channel \"" + of.get().text().strip() + "\" is " + Literal.a(quantity),
+                    "one of " + String.join(", ", known),
+                    "");
+        }
+        boolean sound = step.filter(s -> s.values().get(0).signum() > 0).isPresent();
+        if (step.isPresent() && !sound) {
+            findings.add(map, name + " is rounded to nothing", "steps above 0", "");
+        }
+        return fits && sound && part.isPresent()
+                ? Optional.of(
+                        Given.means(
+                                name,
+                                quantity,
+                                step.get(),
+                                new Given.Means(part.get().text().strip(), channel.get())))
+                : Optional.empty();
     }
 
     private static boolean isBetween(BigDecimal value, BigDecimal low, BigDecimal high) {

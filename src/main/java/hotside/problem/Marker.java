@@ -52,6 +52,9 @@ public final class Marker {
         if (!variant.lettered().isEmpty()) {
             return LetterMarker.mark(variant, answers);
         }
+        if (variant.template().task() instanceof Task.Devise) {
+            return PlanMarker.mark(variant, answers);
+        }
         Marker marker = new Marker(variant);
         List<Optional<Verdict>> verdicts = new ArrayList<>();
         for (int i = 0; i < variant.answers().size(); i++) {

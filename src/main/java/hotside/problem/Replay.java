@@ -38,6 +38,18 @@ final class Replay {
                                                         surroundings(
                                                                 variant, mistake.get(), known));
                             }
+                            if (mistake.isPresent()
+                                    && mistake.get().at().equals(place)
+                                    && value instanceof List<?> row
+                                    && mistake.get().slip().isOfRows()) {
+                                out =
+                                        mistake.get()
+                                                .slip()
+                                                .spoil(
+                                                        row.stream()
+                                                                .map(Double.class::cast)
+                                                                .toList());
+                            }
                             for (int i = 0; i < carried.size(); i++) {
                                 if (variant.template().asks().get(i).place().equals(place)
                                         && !Double.isNaN(carried.get(i))) {

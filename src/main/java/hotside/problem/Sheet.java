@@ -51,7 +51,35 @@ final class Sheet {
         if (task instanceof Task.Arrange arrange) {
             return arranging(arrange);
         }
+        if (task instanceof Task.Devise) {
+            return devising();
+        }
         return task instanceof Task.Read read ? reading(read) : diagnosing((Task.Diagnose) task);
+    }
+
+    /** A plan's problem is sound if the plan of its file is right. */
+    private Variant devising() {
+        int lines = PlanLine.values().length;
+        Variant.Answer none = new Variant.Answer(Double.NaN, 0);
+        Variant drawn =
+                new Variant(
+                        template,
+                        bare.seed(),
+                        bare.system(),
+                        bare.givens(),
+                        shown,
+                        bare.ambient(),
+                        bare.run(),
+                        java.util.Collections.nCopies(lines, none),
+                        List.of(),
+                        List.of(),
+                        List.of());
+        List<PlanJudge.Fault> faults = PlanJudge.of(drawn, PlanJudge.model(drawn)).faults();
+        if (!faults.isEmpty()) {
+            throw new Variants.Unsound(
+                    "the plan in the file is not right: " + faults.get(0).text());
+        }
+        return drawn;
     }
 
     /** The right number among those of the mistakes. */

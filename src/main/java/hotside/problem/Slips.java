@@ -3,6 +3,7 @@ package hotside.problem;
 
 import hotside.unit.Units;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.ResourceBundle;
@@ -47,6 +48,12 @@ public enum Slips {
     ADDED((x, s) -> x + s.other()),
     NOT_SUBTRACTED((x, s) -> x + s.other()),
     SUBTRACTED_TWICE((x, s) -> x - s.other()),
+    /** Of a row of readings: the first stands for their mean. */
+    FIRST_FOR_MEAN((x, s) -> x),
+    /** Of a row: the largest stands for their mean. */
+    BEST_FOR_MEAN((x, s) -> x),
+    /** Of a row: the reading farthest from the others' middle is dropped. */
+    ODD_ONE_DROPPED((x, s) -> x),
     /** A factor that the problem's author names. */
     FACTOR((x, s) -> x * s.factor());
 
@@ -97,6 +104,45 @@ public enum Slips {
     /** The spoilt value, SI. */
     public double spoil(double value, Surroundings surroundings) {
         return spoil.of(value, surroundings);
+    }
+
+    /** True if it spoils a row of readings and not a number. */
+    public boolean isOfRows() {
+        return this == FIRST_FOR_MEAN || this == BEST_FOR_MEAN || this == ODD_ONE_DROPPED;
+    }
+
+    /** The spoilt row, SI. Where one reading stands for the mean, the scatter stays as it was. */
+    List<Double> spoil(List<Double> row) {
+        double mean = row.stream().mapToDouble(x -> x).average().orElseThrow();
+        return switch (this) {
+            case FIRST_FOR_MEAN -> row.stream().map(x -> x + row.get(0) - mean).toList();
+            case BEST_FOR_MEAN -> {
+                double best = java.util.Collections.max(row);
+                yield row.stream().map(x -> x + best - mean).toList();
+            }
+            case ODD_ONE_DROPPED -> {
+                double odd =
+                        row.stream()
+                                .max((a, b) -> Double.compare(far(a, row), far(b, row)))
+                                .orElseThrow();
+                int at = row.indexOf(odd);
+                yield java.util.stream.IntStream.range(0, row.size())
+                        .filter(i -> i != at)
+                        .mapToObj(row::get)
+                        .toList();
+            }
+            default -> row;
+        };
+    }
+
+    private static double far(double x, List<Double> row) {
+        List<Double> sorted = row.stream().sorted().toList();
+        int half = sorted.size() / 2;
+        double middle =
+                sorted.size() % 2 == 1
+                        ? sorted.get(half)
+                        : (sorted.get(half - 1) + sorted.get(half)) / 2;
+        return Math.abs(x - middle);
     }
 
     /** The clause after "what you would get if", with {@code {what}} for the value concerned. */

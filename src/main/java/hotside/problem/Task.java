@@ -63,6 +63,36 @@ public sealed interface Task {
     }
 
     /**
+     * Writes a test plan.
+     *
+     * @param contest what is compared
+     * @param model the lines of a plan that is right
+     * @param wants what makes a plan right
+     */
+    record Devise(Contest contest, List<String> model, PlanWants wants) implements Task {
+        public Devise {
+            model = List.copyOf(model);
+        }
+    }
+
+    /**
+     * Works out numbers from pulls that are made in the cell for this variant.
+     *
+     * @param contest what is compared
+     * @param plan the lines of the plan by which it is
+     */
+    record Split(Contest contest, List<String> plan) implements Task {
+        public Split {
+            plan = List.copyOf(plan);
+        }
+    }
+
+    /** True if numbers of the working are asked for. */
+    default boolean isWorked() {
+        return this instanceof Work || this instanceof Split;
+    }
+
+    /**
      * Something that may hold or not.
      *
      * @param id what a learner believes who takes it wrongly

@@ -22,7 +22,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
-/** Reads what only choices, orders, graphs and faults have: statements, items, charts. */
+/** Reads what only some kinds have: statements, items, charts, plans. */
 final class TaskReader {
     /** A task with what is asked in it. */
     record Asked(Task task, List<Ask> asks) {}
@@ -51,7 +51,7 @@ final class TaskReader {
     /** True if a problem of this kind asks for no number of the working. */
     static boolean reads(Template.Kind kind, Fields fields) {
         return switch (kind) {
-            case NUMBER, STEPS -> false;
+            case NUMBER, STEPS, SPLIT -> false;
             case CHOICE -> fields.has("options");
             default -> true;
         };
@@ -62,8 +62,18 @@ final class TaskReader {
             case ORDER -> new Asked(arrange(), List.of(lettered()));
             case GRAPH -> graph();
             case FAULT -> new Asked(diagnose(), List.of(lettered()));
+            case PLAN -> new Asked(contests().devise(), PlanLine.asks());
             default -> new Asked(judge(kind == Template.Kind.SEVERAL), List.of(lettered()));
         };
+    }
+
+    /** The pulls behind a problem that is worked like any other. */
+    Task split() {
+        return contests().split();
+    }
+
+    private ContestReader contests() {
+        return new ContestReader(fields, new ChartReader(chain, givens, findings), givens);
     }
 
     /** The one question of a problem that is answered by letters. */

@@ -59,11 +59,20 @@ public record Template(
         /** Reads a chart. */
         GRAPH,
         /** Says which fault made the curves. */
-        FAULT;
+        FAULT,
+        /** Writes a test plan. */
+        PLAN,
+        /** Splits the gain of pulls that are made for this variant. */
+        SPLIT;
 
         /** True if the answer is one or more letters, not a number. */
         public boolean isLettered() {
             return this == CHOICE || this == SEVERAL || this == ORDER || this == FAULT;
+        }
+
+        /** True if the answers are numbers. */
+        public boolean isNumeric() {
+            return !isLettered() && this != PLAN;
         }
     }
 
@@ -125,6 +134,9 @@ public record Template(
         }
         if (task instanceof Task.Diagnose diagnose) {
             return diagnose.faults().stream().map(Task.Fault::id).toList();
+        }
+        if (task instanceof Task.Devise) {
+            return PlanWants.MISTAKES;
         }
         return mistakes.stream().map(Mistake::id).toList();
     }

@@ -88,9 +88,14 @@ public final class TemplateReader {
                 worked ? mistakes(fields.maps("mistakes"), chain, givenNodes) : List.of();
         TaskReader.Asked asked =
                 worked
-                        ? new TaskReader.Asked(work(kind), asks(fields.maps("ask"), chain))
+                        ? new TaskReader.Asked(
+                                kind == Template.Kind.SPLIT
+                                        ? new TaskReader(fields, chain, givens).split()
+                                        : work(kind),
+                                asks(fields.maps("ask"), chain))
                         : new TaskReader(fields, chain, givens).read(kind);
         List<Ask> asks = asked.asks();
+        refuseMeans(kind, givens);
         fields.noOthers();
         refuseManyAsks(kind, worked, asks.size());
         if (asked.task() instanceof Task.Pick && mistakes.size() < LEAST_WRONG_OPTIONS) {
@@ -140,7 +145,8 @@ public final class TemplateReader {
     }
 
     private void refuseManyAsks(Template.Kind kind, boolean worked, int count) {
-        if (worked && kind != Template.Kind.STEPS && count > 1) {
+        boolean several = kind == Template.Kind.STEPS || kind == Template.Kind.SPLIT;
+        if (worked && !several && count > 1) {
             boolean number = kind == Template.Kind.NUMBER;
             findings.add(
                     fields.place("ask"),
@@ -154,6 +160,20 @@ public final class TemplateReader {
         }
     }
 
+    private void refuseMeans(Template.Kind kind, List<Given> givens) {
+        if (kind != Template.Kind.SPLIT) {
+            givens.stream()
+                    .filter(given -> given.means().isPresent())
+                    .forEach(
+                            given ->
+                                    findings.add(
+                                            fields.place("givens"),
+                                            given.name() + " comes out of pulls that nobody makes",
+                                            "a trial, in a problem of kind split",
+                                            ""));
+        }
+    }
+
     /** The values of the rigs behind a task: a variant no longer holds when they change. */
     private static String rigs(Task task) {
         ChartPlan chart =
@@ -162,12 +182,18 @@ public final class TemplateReader {
                         : task instanceof Task.Diagnose diagnose ? diagnose.chart() : null;
         StringBuilder values = new StringBuilder();
         if (chart instanceof ChartPlan.Pulls pulls) {
-            for (ChartPlan.Planned planned : pulls.pulls().values()) {
-                Rig rig = planned.rig();
-                rig.paths().forEach(path -> values.append(path).append(rig.value(path)));
-            }
+            pulls.pulls().values().forEach(planned -> tell(planned.rig(), values));
+        }
+        if (task instanceof Task.Devise devise) {
+            tell(devise.contest().rig(), values);
+        } else if (task instanceof Task.Split split) {
+            tell(split.contest().rig(), values);
         }
         return values.toString();
+    }
+
+    private static void tell(Rig rig, StringBuilder values) {
+        rig.paths().forEach(path -> values.append(path).append(rig.value(path)));
     }
 
     /** Every value of the working that is a number. */
@@ -222,7 +248,19 @@ public final class TemplateReader {
         nodes.entries()
                 .forEach(
                         (name, entry) -> {
-                            Quantity quantity = GivenReader.quantity(name, entry.value(), chain);
+                            Quantity quantity =
+                                    ChainReader.fedBy(chain, name).isPresent()
+                                            ? GivenReader.quantity(name, entry.value(), chain)
+                                            : ChartSettings.measured(
+                                                            fields,
+                                                            name,
+                                                            GivenReader.measuredIn(entry.value()))
+                                                    .orElseGet(
+                                                            () ->
+                                                                    GivenReader.quantity(
+                                                                            name,
+                                                                            entry.value(),
+                                                                            chain));
                             if (givens.size() < MOST_GIVENS) {
                                 reader.read(name, entry.value(), quantity).ifPresent(givens::add);
                             }
@@ -360,6 +398,14 @@ public final class TemplateReader {
             }
             checkPlace(at, fields.place("at"), chain, givens);
             with.ifPresent(w -> checkPlace(w, fields.place("with"), chain, givens));
+            if (slip.get().isOfRows()
+                    && givens.get(at).filter(node -> !GivenReader.isRow(node)).isPresent()) {
+                findings.add(
+                        fields.place("at"),
+                        at + " is no row of readings",
+                        "a given that is one",
+                        "");
+            }
             if (slip.get().needsOther() && with.isEmpty()) {
                 findings.add(
                         fields.place("slip"),
@@ -464,6 +510,7 @@ public final class TemplateReader {
         for (Given given : givens) {
             if (!told.contains(given.name())
                     && !body.prompt().isEmpty()
+                    && given.means().isEmpty()
                     && !ChartSettings.use(task, given.name())) {
                 findings.add(
                         file.inBody(1, 1),

@@ -7,6 +7,7 @@ import hotside.relation.RelationException;
 import hotside.relation.SlotScale;
 import hotside.relation.Values;
 import hotside.statistics.draw.SplitMix64;
+import hotside.trial.Trial;
 import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 import hotside.unit.Scale;
@@ -61,8 +62,8 @@ public final class Variants {
         SplitMix64 random = new SplitMix64(seed ^ hash(template.id()));
         String obstacle = "";
         for (int i = 0; i < MOST_DRAWS; i++) {
-            Draw draw = new Draw(template, system, random);
             try {
+                Draw draw = new Draw(template, system, random);
                 return draw.variant(seed, random);
             } catch (Unsound e) {
                 obstacle = e.getMessage();
@@ -112,12 +113,15 @@ public final class Variants {
         private final Map<String, Object> givens = new LinkedHashMap<>();
         private final Map<String, String> shown = new LinkedHashMap<>();
         private double ambient = Units.STANDARD_ATMOSPHERE;
+        private List<Figure> figures = List.of();
 
         Draw(Template template, UnitSystem system, SplitMix64 random) {
             this.template = template;
             this.system = system;
             Map<Given, Picked> picked = new LinkedHashMap<>();
-            template.givens().forEach(given -> picked.put(given, pick(given, random)));
+            template.givens().stream()
+                    .filter(given -> given.means().isEmpty())
+                    .forEach(given -> picked.put(given, pick(given, random)));
             Picked air = template.given(AMBIENT).map(picked::get).orElse(null);
             if (air != null) {
                 ambient =
@@ -128,6 +132,44 @@ public final class Variants {
                                         ambient);
             }
             picked.forEach(this::put);
+            if (template.task() instanceof Task.Split split) {
+                pull(split, random);
+            }
+        }
+
+        /** Makes the pulls of a trial; their means are givens like any other. */
+        private void pull(Task.Split split, SplitMix64 random) {
+            Contest contest = split.contest();
+            List<String> lines =
+                    split.plan().stream().map(line -> shown.getOrDefault(line, line)).toList();
+            List<String> letters = List.copyOf(contest.parts().keySet());
+            PlanDraft draft = PlanDraft.read(lines, contest.parts().keySet(), system);
+            Trial trial = Trial.run(contest.plan(draft, letters, Values.of(givens)), random.next());
+            if (template.given(AMBIENT).isEmpty()) {
+                ambient = trial.pulls().get(0).rig().ambient().pressure();
+            }
+            template.givens().stream()
+                    .filter(given -> given.means().isPresent())
+                    .forEach(given -> put(given, means(given, contest, trial)));
+            figures = new Figures(system, Values.of(givens)).of(contest, trial);
+        }
+
+        private Picked means(Given given, Contest contest, Trial trial) {
+            Given.Means means = given.means().orElseThrow();
+            Scale scale = given.si().scale();
+            List<BigDecimal> numbers =
+                    java.util.stream.IntStream.range(0, trial.pulls().size())
+                            .filter(i -> means.holds(trial.plan().order().charAt(i)))
+                            .mapToDouble(i -> contest.mean(trial.pulls().get(i), means.channel()))
+                            .map(si -> scale.fromSi(si, given.quantity(), ambient))
+                            .mapToObj(number -> rounded(number, given.step()))
+                            .toList();
+            Picked picked = new Picked(numbers, scale);
+            return system == UnitSystem.US_SHOP ? convert(given, picked) : picked;
+        }
+
+        private static BigDecimal rounded(double number, BigDecimal step) {
+            return new BigDecimal(number).divide(step, 0, RoundingMode.HALF_EVEN).multiply(step);
         }
 
         private record Picked(List<BigDecimal> numbers, Scale scale) {}
@@ -231,7 +273,7 @@ public final class Variants {
                                                                 "of a caution: " + caution.text());
                                                     }));
             Task task = template.task();
-            if (task instanceof Task.Work || task instanceof Task.Pick) {
+            if (task.isWorked() || task instanceof Task.Pick) {
                 Variant worked = worked(seed, values, run);
                 return task instanceof Task.Pick ? new Sheet(worked, random).picking() : worked;
             }
@@ -278,7 +320,7 @@ public final class Variants {
                     answers,
                     slips(plain),
                     List.of(),
-                    List.of());
+                    figures);
         }
 
         private static void refuseNearRight(Variant drawn) {

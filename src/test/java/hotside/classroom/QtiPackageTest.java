@@ -3,6 +3,7 @@ package hotside.classroom;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -195,7 +196,13 @@ class QtiPackageTest {
         for (int slot = 0; slot < regrader.set().items().size(); slot++) {
             for (int v = 1; v <= VARIANTS; v++) {
                 Variant variant = regrader.variant("export-" + v, slot);
-                Element item = parsed(files.get("items/p" + (slot + 1) + "-v" + v + ".xml"));
+                String name = "items/p" + (slot + 1) + "-v" + v + ".xml";
+                if (variant.template().kind() == Template.Kind.PLAN) {
+                    // No player has a cell to try a plan in.
+                    assertFalse(files.containsKey(name), name);
+                    continue;
+                }
+                Element item = parsed(files.get(name));
                 if (variant.lettered().isEmpty()) {
                     new Comparison(variant, item).all();
                 } else {

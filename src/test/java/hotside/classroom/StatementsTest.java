@@ -135,6 +135,6 @@ class StatementsTest {
         Set<String> types = new HashSet<>();
         statements.forEach(
                 s -> types.add(s.get("object").get("definition").get("interactionType").asText()));
-        assertEquals(Set.of("numeric", "choice", "sequencing"), types);
+        assertEquals(Set.of("numeric", "choice", "sequencing", "fill-in"), types);
     }
 }

@@ -12,8 +12,10 @@ import hotside.relation.RelationException;
 import hotside.relation.Slot;
 import hotside.relation.Values;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -58,6 +60,17 @@ class SlipsTest {
     void spoilsAsItsNameSays(String id, double value, double spoilt) {
         Slips slip = Slips.find(id).orElseThrow();
         assertEquals(spoilt, slip.spoil(value, AIR), 1e-6 * Math.max(1, Math.abs(spoilt)));
+    }
+
+    /** Rows spoilt by hand: the scatter about the mean stays, or the odd one goes. */
+    @Test
+    void rowsAreSpoiltAsTheirNamesSay() {
+        List<Double> row = List.of(10.0, 13.0, 11.0, 20.0);
+        // The mean is 13.5; ten for it takes 3.5 off each, twenty for it adds 6.5.
+        assertEquals(List.of(6.5, 9.5, 7.5, 16.5), Slips.FIRST_FOR_MEAN.spoil(row));
+        assertEquals(List.of(16.5, 19.5, 17.5, 26.5), Slips.BEST_FOR_MEAN.spoil(row));
+        assertEquals(List.of(10.0, 13.0, 11.0), Slips.ODD_ONE_DROPPED.spoil(row));
+        assertEquals(row, Slips.LEFT_OUT.spoil(row));
     }
 
     @ParameterizedTest

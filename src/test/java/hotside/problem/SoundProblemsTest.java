@@ -58,6 +58,8 @@ class SoundProblemsTest {
                 isMarkedRightByItsKey(variant, where);
                 tellsItsOptionsApart(variant, where);
                 recognisesEveryWrongLetter(variant, where);
+            } else if (template.task() instanceof Task.Devise) {
+                isMarkedRightByItsModel(variant, where);
             } else {
                 isNoGiven(variant, where);
                 isMarkedRightByItsOwnWorking(variant, where);
@@ -82,6 +84,8 @@ class SoundProblemsTest {
     private static int seeds(Template template) {
         boolean pulls =
                 template.task() instanceof Task.Diagnose
+                        || template.task() instanceof Task.Devise
+                        || template.task() instanceof Task.Split
                         || template.task() instanceof Task.Read read
                                 && read.chart() instanceof ChartPlan.Pulls;
         return pulls ? Math.max(2, SEEDS / 50) : SEEDS;
@@ -95,6 +99,20 @@ class SoundProblemsTest {
         Verdict verdict = marked(variant, Answers.key(variant, 0));
         assertEquals(Verdict.Kind.RIGHT, verdict.kind(), where);
         assertFalse(verdict.feedback().contains("{"), verdict.feedback());
+    }
+
+    private static void isMarkedRightByItsModel(Variant variant, String where) {
+        List<String> lines = new ArrayList<>();
+        for (int i = 0; i < variant.answers().size(); i++) {
+            lines.add(Answers.key(variant, i));
+        }
+        for (var verdict : Marker.mark(variant, lines, DecimalHabit.POINT)) {
+            assertEquals(Verdict.Kind.RIGHT, verdict.orElseThrow().kind(), where);
+            assertTrue(verdict.get().feedback().length() > 20, where);
+        }
+        lines.set(PlanLine.ORDER.ordinal(), lines.get(PlanLine.ORDER.ordinal()).substring(0, 2));
+        Verdict few = Marker.mark(variant, lines, DecimalHabit.POINT).get(0).orElseThrow();
+        assertEquals("too-few-pulls", few.mistake().orElse(""), where);
     }
 
     private static void tellsItsOptionsApart(Variant variant, String where) {
