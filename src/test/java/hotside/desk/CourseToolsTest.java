@@ -2,16 +2,17 @@
 package hotside.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.course.Lesson;
 import hotside.page.Words;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
@@ -151,14 +152,17 @@ class CourseToolsTest {
     }
 
     @Test
-    void whatCannotBeWrittenIsSaidAndLeavesNothing(@TempDir Path folder) {
+    void whatCannotBeWrittenIsSaidAndLeavesNothing(@TempDir Path folder) throws IOException {
+        Files.writeString(folder.resolve("none"), "a file where a folder should be");
         SaveAs saveAs =
                 saveAs(
                         Optional.of(library.course().lessons().get(0)),
                         folder.resolve("none").resolve("a"));
         Screen.run(() -> saveAs.save(SaveAs.Kind.LESSON_HTML));
         assertTrue(saveAs.news().startsWith("Nothing was written."), saveAs.news());
-        assertFalse(Files.exists(folder.resolve("none")));
+        try (Stream<Path> left = Files.list(folder)) {
+            assertEquals(List.of(folder.resolve("none")), left.toList());
+        }
     }
 
     @Test
