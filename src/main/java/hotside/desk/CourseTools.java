@@ -23,7 +23,7 @@ final class CourseTools {
     CourseTools(LookUpPages pages, Consumer<Lesson> open, List<Node> more) {
         TextField field = new TextField();
         field.setId("search-course");
-        field.setPromptText(Words.of("desk.find"));
+        field.setPromptText(Words.of("desk.find-short"));
         field.setAccessibleText(Words.of("desk.find"));
         field.setOnAction(
                 e -> {

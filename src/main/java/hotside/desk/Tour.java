@@ -99,6 +99,7 @@ public final class Tour {
         mainJob(library);
         looks();
         relation();
+        plainText();
         practice();
         testCell();
         runLogs();
@@ -207,6 +208,19 @@ public final class Tour {
         Screen.run(() -> window.page().reveal("c1"));
         picture("relation-calculator");
         note("Looked up a relation.");
+    }
+
+    /** The page of keys and licences; a lesson in native controls. */
+    private void plainText() throws IOException {
+        openPlace(HelpPlace.ID);
+        everyScreen("help", 2);
+        openPlace("course");
+        Screen.run(() -> window.plain(true));
+        picture("plain-text");
+        Screen.run(() -> window.plainView().focus("p1-answer-0"));
+        picture("plain-text-problem");
+        Screen.run(() -> window.plain(false));
+        note("Read the keys, and the lesson in plain text.");
     }
 
     /** A comparison in the test cell, from the prediction to the truth. */

@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Matcher;
@@ -20,6 +21,7 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javafx.scene.text.Text;
@@ -101,6 +103,10 @@ class EveryScreenTest {
                                 .show(
                                         "<div style='width:3000px'>{{p}} is NaN</div>".repeat(20),
                                         ""));
+        Screen.run(
+                () ->
+                        ((TextField) window.scene().lookup("#search-course"))
+                                .setPromptText("too long ".repeat(20)));
         look("bad");
         Screen.run(stage::close);
         keeper.close();
@@ -108,6 +114,7 @@ class EveryScreenTest {
         assertTrue(all.contains("blank: a blank picture"), all);
         assertTrue(all.contains("bad: beyond the edge"), all);
         assertTrue(all.contains("bad: shows {{"), all);
+        assertTrue(all.contains("bad: cut too long"), all);
         assertTrue(all.contains("bad: shows NaN"), all);
     }
 
@@ -201,8 +208,22 @@ class EveryScreenTest {
                     && !text.getText().equals(label.getText())) {
                 list.add(label.getText());
             }
+            if (node instanceof TextField field && seen(field)) {
+                cutPrompt(field).ifPresent(list::add);
+            }
         }
         return list;
+    }
+
+    private static Optional<String> cutPrompt(TextField field) {
+        double room = field.getWidth() - field.getInsets().getLeft() - field.getInsets().getRight();
+        return all(field).stream()
+                .filter(node -> node instanceof Text text && node.isVisible())
+                .map(node -> (Text) node)
+                .filter(text -> text.getText().equals(field.getPromptText()))
+                .filter(text -> text.getLayoutBounds().getWidth() > room)
+                .map(Text::getText)
+                .findFirst();
     }
 
     /** Not behind a fold. */
