@@ -30,7 +30,11 @@ public final class FrictionFactor {
                     .tex(
                             "\\frac{1}{\\sqrt f} = -2\\log_{10}\\left(\\frac{\\varepsilon/D}{3.7} + \\frac{2.51}{\\mathrm{Re}\\sqrt f}\\right)")
                     .input(
-                            Slot.number("reynolds", "\\mathrm{Re}", Quantity.RATIO, "Reynolds number")
+                            Slot.number(
+                                            "reynolds",
+                                            "\\mathrm{Re}",
+                                            Quantity.RATIO,
+                                            "Reynolds number")
                                     .above(0, 1e9)
                                     .usual(
                                             500,

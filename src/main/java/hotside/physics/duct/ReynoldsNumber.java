@@ -18,7 +18,8 @@ public final class ReynoldsNumber {
                     .says(
                             "The Reynolds number tells whether gas slides along in layers or swirls. An exhaust swirls at any"
                                     + " load; hot gas has a lower number than cold at the same mass flow.")
-                    .tex("\\mathrm{Re} = \\frac{\\rho v D}{\\mu} = \\frac{4\\,\\dot m}{\\pi D \\mu}")
+                    .tex(
+                            "\\mathrm{Re} = \\frac{\\rho v D}{\\mu} = \\frac{4\\,\\dot m}{\\pi D \\mu}")
                     .input(DuctSlots.massFlow())
                     .input(DuctSlots.diameter())
                     .input(DuctSlots.temperature())
