@@ -27,7 +27,7 @@ public final class CoolerEffectiveness {
                                     + " cooled this makes a number of transfer units; each further unit brings less than the one"
                                     + " before.")
                     .tex(
-                            "NTU = \\frac{UA}{C_{min}},\\quad \\varepsilon = f(NTU,\\ C_{min}/C_{max})")
+                            "\\mathrm{NTU} = \\frac{UA}{C_{min}},\\quad \\varepsilon = f(\\mathrm{NTU},\\ C_{min}/C_{max})")
                     .input(
                             Slot.number(
                                             "conductance",
@@ -76,7 +76,7 @@ public final class CoolerEffectiveness {
                                             4300,
                                             "air has 1005 J/(kg·K), water 4180, water with glycol about 3500")
                                     .orElse(DryAir.CP))
-                    .output("ntu", "NTU", Quantity.RATIO, "number of transfer units")
+                    .output("ntu", "\\mathrm{NTU}", Quantity.RATIO, "number of transfer units")
                     .output(
                             "effectiveness",
                             "\\varepsilon",

@@ -273,7 +273,7 @@ public final class DuctFlow {
                 "Sutherland's law for air, a little less for burned gas.");
         w.step(
                 "reynolds",
-                "Re",
+                "\\mathrm{Re}",
                 Quantity.RATIO,
                 "\\frac{4\\,@massFlow}{\\pi\\,@diameter\\,@viscosity}",
                 s.reynolds,

@@ -28,9 +28,13 @@ public final class FrictionFactor {
                             "Darcy's friction factor says how many velocity heads a pipe takes for each diameter of its length."
                                     + " Fanning's factor is a quarter of it, so ask which one a table gives.")
                     .tex(
-                            "\\frac{1}{\\sqrt f} = -2\\log_{10}\\left(\\frac{\\varepsilon/D}{3.7} + \\frac{2.51}{Re\\sqrt f}\\right)")
+                            "\\frac{1}{\\sqrt f} = -2\\log_{10}\\left(\\frac{\\varepsilon/D}{3.7} + \\frac{2.51}{\\mathrm{Re}\\sqrt f}\\right)")
                     .input(
-                            Slot.number("reynolds", "Re", Quantity.RATIO, "Reynolds number")
+                            Slot.number(
+                                            "reynolds",
+                                            "\\mathrm{Re}",
+                                            Quantity.RATIO,
+                                            "Reynolds number")
                                     .above(0, 1e9)
                                     .usual(
                                             500,

@@ -32,7 +32,7 @@ public final class PipeFrictionDrop {
                     .input(DuctSlots.lossSum())
                     .input(DuctSlots.lambda())
                     .output("velocity", "v", Quantity.VELOCITY, "mean velocity over the bore")
-                    .output("reynolds", "Re", Quantity.RATIO, "Reynolds number")
+                    .output("reynolds", "\\mathrm{Re}", Quantity.RATIO, "Reynolds number")
                     .output("frictionFactor", "f", Quantity.RATIO, "Darcy's friction factor")
                     .output(
                             "drop",

@@ -18,13 +18,14 @@ public final class ReynoldsNumber {
                     .says(
                             "The Reynolds number tells whether gas slides along in layers or swirls. An exhaust swirls at any"
                                     + " load; hot gas has a lower number than cold at the same mass flow.")
-                    .tex("Re = \\frac{\\rho v D}{\\mu} = \\frac{4\\,\\dot m}{\\pi D \\mu}")
+                    .tex(
+                            "\\mathrm{Re} = \\frac{\\rho v D}{\\mu} = \\frac{4\\,\\dot m}{\\pi D \\mu}")
                     .input(DuctSlots.massFlow())
                     .input(DuctSlots.diameter())
                     .input(DuctSlots.temperature())
                     .input(DuctSlots.lambda())
                     .output("viscosity", "\\mu", Quantity.VISCOSITY, "viscosity of the gas")
-                    .output("reynolds", "Re", Quantity.RATIO, "Reynolds number")
+                    .output("reynolds", "\\mathrm{Re}", Quantity.RATIO, "Reynolds number")
                     .assumes("a round pipe that runs full", "burned petrol at the given lambda")
                     .source(
                             "Reynolds (1883); any fluid mechanics text",
