@@ -5,6 +5,7 @@ import hotside.page.ChartData.Axis;
 import hotside.page.ChartData.Point;
 import hotside.page.ChartData.Present;
 import hotside.page.ChartData.Series;
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import java.util.Comparator;
 import java.util.List;
@@ -85,6 +86,6 @@ final class ChartSummary {
     }
 
     static String number(double value) {
-        return Numbers.plain(Numbers.rounded(value, DIGITS));
+        return DecimalHabit.spoken().write(Numbers.plain(Numbers.rounded(value, DIGITS)));
     }
 }

@@ -128,7 +128,7 @@ public final class PaperSheet {
                 .append("</div>");
         for (int i = 0; i < template.asks().size(); i++) {
             Ask ask = template.asks().get(i);
-            String label = ask.scale(variant.system()).label();
+            String label = ask.scale(variant.system()).told();
             String asked =
                     label.isEmpty()
                             ? Words.of("paper.answer-bare")

@@ -109,8 +109,8 @@ final class RelationCurve {
 
         ChartData data(
                 String title, List<ChartData.Series> series, Optional<ChartData.Present> point) {
-            ChartData.Axis along = ChartData.Axis.aroundData(x.meaning(), scale(x).label());
-            ChartData.Axis up = new ChartData.Axis(y.meaning(), scale(y).label(), spreads(series));
+            ChartData.Axis along = ChartData.Axis.aroundData(x.meaning(), scale(x).told());
+            ChartData.Axis up = new ChartData.Axis(y.meaning(), scale(y).told(), spreads(series));
             ChartData data = ChartData.of(title, along, up, series);
             return point.map(data::with).orElse(data);
         }

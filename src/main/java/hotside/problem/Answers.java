@@ -39,7 +39,7 @@ public final class Answers {
                         asked.scale(variant.system()),
                         variant.ambient(),
                         digits,
-                        DecimalHabit.POINT)
+                        DecimalHabit.spoken())
                 .text();
     }
 
