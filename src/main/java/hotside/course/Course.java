@@ -33,7 +33,10 @@ public final class Course {
         return of(ContentFolder.ofResources("hotside/lessons"));
     }
 
-    /** {@link #shipped} in a language; what is not translated stays in English. */
+    /**
+     * {@link #shipped} in a language; what is not translated stays in English. Examples name their
+     * relations while they are read, so the program must speak the language already.
+     */
     public static Course shipped(Language language) {
         return language == Language.ENGLISH
                 ? shipped()

@@ -50,6 +50,7 @@ public final class DeskApplication extends Application {
         // The engine of the page takes long to load, so the library is read beside it, not before
         // it.
         Language likely = Language.of(Locale.getDefault());
+        Language.speak(likely);
         CompletableFuture<Library> early =
                 CompletableFuture.supplyAsync(() -> Libraries.read(likely));
         Path data = RecordFolder.usual();

@@ -425,7 +425,11 @@ final class DeskWindow {
         }
         worker.run(
                 () -> Libraries.read(library.maths(), language),
-                this::library,
+                read -> {
+                    if (language == settings.language()) {
+                        library(read);
+                    }
+                },
                 fault -> course.open());
     }
 

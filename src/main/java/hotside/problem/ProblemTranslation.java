@@ -48,6 +48,7 @@ public final class ProblemTranslation {
 
     private Optional<Template> template() {
         Fields fields = file.fields();
+        fields.text("id");
         if (!(original.task() instanceof Task.Work) && !(original.task() instanceof Task.Pick)) {
             findings.add(
                     fields.place("id"),
