@@ -416,7 +416,7 @@ final class DeskWindow {
     /** Words, content and pages come in another language from now on. */
     private void speak(Language language) {
         Language.speak(language);
-        root.setTop(bar());
+        bar();
         List<Lesson> relationPages = RelationLessons.all();
         relations.pages(relationPages, outlined(relationPages));
         practice.forget();
@@ -498,6 +498,7 @@ final class DeskWindow {
         si.setText(Words.of("desk.units.si"));
         us.setText(Words.of("desk.units.us"));
         dark.setText(Words.of("desk.theme.dark"));
+        plain.setText(Words.of("desk.plain"));
         ToggleGroup group = new ToggleGroup();
         places.values().forEach(button -> button.setToggleGroup(group));
         places.get(current).setSelected(true);
@@ -520,7 +521,7 @@ final class DeskWindow {
         dark.setOnAction(e -> settings(settings.dark(dark.isSelected())));
         plain.setId("plain-text");
         plain.setOnAction(e -> plain(plain.isSelected()));
-        left.getChildren().add(name);
+        left.getChildren().setAll(name);
         left.getChildren().addAll(places.values());
         left.getStyleClass().add("left");
         right.getChildren()

@@ -23,6 +23,11 @@ record Settings(UnitSystem system, boolean dark, int percent, Language language)
         percent = Math.max(SMALLEST, Math.min(LARGEST, percent));
     }
 
+    /** In English. */
+    Settings(UnitSystem system, boolean dark, int percent) {
+        this(system, dark, percent, Language.ENGLISH);
+    }
+
     Settings in(UnitSystem other) {
         return new Settings(other, dark, percent, language);
     }
