@@ -44,7 +44,8 @@ class ArchitectureTest {
                     List.of("physics", "statistics"),
                     List.of("relation"),
                     List.of("content"),
-                    List.of("unit"));
+                    List.of("unit"),
+                    List.of("speech"));
 
     private static final JavaClasses MAIN =
             new ClassFileImporter()

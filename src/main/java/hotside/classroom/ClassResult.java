@@ -180,7 +180,7 @@ public final class ClassResult {
                                 "s" + Long.toUnsignedString(variant.seed()),
                                 template.asks().get(ask).phrase(),
                                 item.answers().get(ask),
-                                Answers.told(variant, ask),
+                                Answers.written(variant, ask),
                                 verdict.map(v -> Names.of(v.kind())).orElse("not-answered"),
                                 verdict.flatMap(Verdict::mistake).orElse(""),
                                 item.tries(),

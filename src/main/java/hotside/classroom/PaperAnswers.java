@@ -157,7 +157,8 @@ public final class PaperAnswers {
                                         "a file of the same learner was marked"));
                     } else {
                         marked.add(
-                                regrader.mark("paper", learner, answers, DecimalHabit.POINT, now));
+                                regrader.mark(
+                                        "paper", learner, answers, DecimalHabit.spoken(), now));
                     }
                 });
         marked.sort(java.util.Comparator.comparing(MarkedHandIn::learner));

@@ -146,7 +146,7 @@ final class QtiItem {
     private String told(Variant.Slipped slip) {
         List<String> answers = new ArrayList<>(Collections.nCopies(slip.ask() + 1, ""));
         answers.set(slip.ask(), Answers.told(variant, slip.ask(), slip.value()));
-        return Marker.mark(variant, answers, DecimalHabit.POINT)
+        return Marker.mark(variant, answers, DecimalHabit.spoken())
                 .get(slip.ask())
                 .filter(v -> v.kind() == Verdict.Kind.MISTAKE)
                 .map(Verdict::feedback)

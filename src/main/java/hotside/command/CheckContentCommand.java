@@ -5,12 +5,14 @@ import hotside.content.ContentFile;
 import hotside.content.ContentFolder;
 import hotside.content.Finding;
 import hotside.page.ContentCheck;
+import hotside.speech.Language;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -46,6 +48,11 @@ final class CheckContentCommand implements Callable<Integer> {
         }
         ContentCheck check = new ContentCheck();
         findings.addAll(check.check(files));
+        for (ContentFolder each : translations()) {
+            findings.addAll(each.findings());
+            findings.addAll(check.checkTranslations(each.files()));
+            files.addAll(each.files());
+        }
         PrintWriter out = spec.commandLine().getOut();
         findings.forEach(finding -> out.println(brief ? finding.oneLine() : finding.text() + "\n"));
         out.println(
@@ -55,6 +62,24 @@ final class CheckContentCommand implements Callable<Integer> {
                         + " sound, "
                         + counted(findings.size(), "finding"));
         return findings.isEmpty() ? CommandLineDoor.FINE : CommandLineDoor.FINDINGS;
+    }
+
+    /** Folders named after a language, in the folders of content. */
+    private List<ContentFolder> translations() {
+        List<ContentFolder> found = new ArrayList<>();
+        for (Language language : Language.values()) {
+            if (folder == null && language != Language.ENGLISH) {
+                found.add(ContentFolder.ofResources("hotside/lessons/" + language.code()));
+                found.add(ContentFolder.ofResources("hotside/problems/" + language.code()));
+            } else if (folder != null) {
+                Stream.of("", "lessons", "problems")
+                        .map(name -> folder.resolve(name).resolve(language.code()))
+                        .filter(Files::isDirectory)
+                        .map(ContentFolder::read)
+                        .forEach(found::add);
+            }
+        }
+        return found;
     }
 
     private static String counted(int count, String what) {

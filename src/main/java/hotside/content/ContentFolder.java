@@ -16,7 +16,8 @@ import java.util.stream.Stream;
 /**
  * All content files of a folder, on disk or on the class path: the {@code .md} files below it
  * except {@code README.md}, in the order that people number them. Hidden folders and links that
- * lead out of the folder are not entered.
+ * lead out of the folder are not entered, nor are those named after a language, such as {@code de}:
+ * they hold translations and are read as folders of their own.
  *
  * @param path the folder as shown in findings
  * @param files the files, each with its own findings

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.content;
 
+import hotside.speech.Language;
 import java.io.IOException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -61,8 +62,8 @@ final class FolderWalk extends SimpleFileVisitor<Path> {
 
     @Override
     public FileVisitResult preVisitDirectory(Path directory, BasicFileAttributes attributes) {
-        boolean hidden = !directory.equals(folder) && name(directory).startsWith(".");
-        return hidden ? FileVisitResult.SKIP_SUBTREE : counted();
+        boolean skipped = name(directory).startsWith(".") || isTranslated(directory);
+        return skipped && !directory.equals(folder) ? FileVisitResult.SKIP_SUBTREE : counted();
     }
 
     @Override
@@ -135,6 +136,11 @@ final class FolderWalk extends SimpleFileVisitor<Path> {
 
     private boolean isContent(Path file) {
         return name(file).endsWith(suffix) && !name(file).equalsIgnoreCase("README.md");
+    }
+
+    /** What is below a folder named after a language translates what is beside it. */
+    private static boolean isTranslated(Path directory) {
+        return Language.find(name(directory)).filter(l -> l != Language.ENGLISH).isPresent();
     }
 
     private static String name(Path file) {

@@ -102,7 +102,7 @@ public final class Computed {
                                                 v.scale(),
                                                 ambient,
                                                 digits,
-                                                DecimalHabit.POINT)
+                                                DecimalHabit.spoken())
                                         .text());
     }
 
@@ -110,7 +110,7 @@ public final class Computed {
      * A row of readings as its author wrote it, or converted to the other shop with one digit more.
      */
     private String row(Scaled scaled, List<?> readings) {
-        String label = scaled.scale().label();
+        String label = scaled.scale().told();
         return readings.stream()
                         .map(
                                 r ->
@@ -120,7 +120,7 @@ public final class Computed {
                                                         scaled.scale(),
                                                         ambient,
                                                         ROW_DIGITS,
-                                                        DecimalHabit.POINT)
+                                                        DecimalHabit.spoken())
                                                 .number())
                         .collect(Collectors.joining("; "))
                 + (label.isEmpty() ? "" : "\u00a0" + label);

@@ -4,6 +4,7 @@ package hotside.course;
 import hotside.content.ContentFile;
 import hotside.content.ContentFolder;
 import hotside.content.Finding;
+import hotside.speech.Language;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,6 +31,32 @@ public final class Course {
     /** The lessons that come with the program. */
     public static Course shipped() {
         return of(ContentFolder.ofResources("hotside/lessons"));
+    }
+
+    /**
+     * {@link #shipped} in a language; what is not translated stays in English. Examples name their
+     * relations while they are read, so the program must speak the language already.
+     */
+    public static Course shipped(Language language) {
+        return language == Language.ENGLISH
+                ? shipped()
+                : shipped()
+                        .translated(
+                                ContentFolder.ofResources("hotside/lessons/" + language.code()));
+    }
+
+    /** This course with the lessons that a folder translates in place of the originals. */
+    public Course translated(ContentFolder folder) {
+        List<Lesson> others = new ArrayList<>();
+        List<Finding> found = new ArrayList<>(folder.findings());
+        Glossary words = Glossary.of(folder);
+        for (ContentFile file : folder.files()) {
+            if (!Glossary.isGlossary(file)) {
+                LessonTranslation.read(file, this::find).ifPresent(others::add);
+            }
+            found.addAll(file.findings().list());
+        }
+        return with(new Course(others, words, found));
     }
 
     /** The lessons of a folder. */

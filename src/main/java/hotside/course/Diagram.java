@@ -4,6 +4,7 @@ package hotside.course;
 import hotside.catalogue.Catalogue;
 import hotside.relation.Relation;
 import hotside.relation.Slot;
+import hotside.speech.Translations;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param relation what its numbers come from, if it shows any
  */
 public record Diagram(String id, String title, Optional<Relation> relation) {
+    private static final Translations TITLES = Translations.of("hotside.course.diagrams");
     private static final List<Diagram> ALL = new ArrayList<>();
 
     static {
@@ -53,6 +55,12 @@ public record Diagram(String id, String title, Optional<Relation> relation) {
 
     private static void drawn(String id, String title, String relation) {
         ALL.add(new Diagram(id, title, Optional.of(Catalogue.find(relation).orElseThrow())));
+    }
+
+    /** In the language spoken, where it has a title there. */
+    @Override
+    public String title() {
+        return TITLES.find(id).orElse(title);
     }
 
     /** All of them, in the order of the course. */

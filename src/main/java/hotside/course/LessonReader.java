@@ -49,6 +49,16 @@ public final class LessonReader {
         return new LessonReader(file).lesson();
     }
 
+    /**
+     * A lesson's words in another language: title, strand, sources, cautions and text; values and
+     * what is worked with them stay those of the original.
+     *
+     * @param file findings are added to its own
+     */
+    static Optional<Lesson> translation(ContentFile file, Lesson original) {
+        return new LessonReader(file).translation(original);
+    }
+
     private Optional<Lesson> lesson() {
         Fields fields = file.fields();
         String title = fields.text("title");
@@ -72,23 +82,99 @@ public final class LessonReader {
         List<Given> named = named(valueNodes, chain);
         Values values = values(named, ambient);
 
+        return lesson(
+                strand,
+                title,
+                sources,
+                cautions,
+                new Core(skills, needs, minutes, named, values, chain, ambient));
+    }
+
+    /** What a lesson has in every language. */
+    private record Core(
+            List<String> skills,
+            List<String> needs,
+            int minutes,
+            List<Given> named,
+            Values values,
+            Chain chain,
+            double ambient) {}
+
+    private Optional<Lesson> translation(Lesson original) {
+        Fields fields = file.fields();
+        String title = fields.text("title");
+        String strand = fields.text("strand");
+        List<String> sources = fields.words("sources");
+        List<String> cautions = fields.optionalWords("cautions");
+        fields.noOthers();
+        if (cautions.size() != original.cautions().size()) {
+            findings.add(
+                    fields.has("cautions") ? fields.place("cautions") : fields.place(),
+                    cautions.size() + " cautions",
+                    original.cautions().size() + ", as in the original",
+                    "");
+        }
+        Core core =
+                new Core(
+                        original.skills(),
+                        original.needs(),
+                        original.minutes(),
+                        original.named(),
+                        original.values(),
+                        original.chain(),
+                        new Computed(original, UnitSystem.SI_SHOP).ambient());
+        return lesson(strand, title, sources, cautions, core)
+                .filter(lesson -> hasPartsOf(original, lesson));
+    }
+
+    private boolean hasPartsOf(Lesson original, Lesson lesson) {
+        List<String> wanted = kinds(original);
+        List<String> found = kinds(lesson);
+        int at = 0;
+        while (at < Math.min(wanted.size(), found.size()) && wanted.get(at).equals(found.get(at))) {
+            at++;
+        }
+        if (at == wanted.size() && at == found.size()) {
+            return true;
+        }
+        findings.add(
+                file.fields().place(),
+                "part " + (at + 1) + " is " + (at < found.size() ? found.get(at) : "missing"),
+                at < wanted.size() ? wanted.get(at) + ", as in the original" : "no more parts",
+                "");
+        return false;
+    }
+
+    private static List<String> kinds(Lesson lesson) {
+        return lesson.parts().stream()
+                .map(
+                        part ->
+                                part instanceof Part.ProblemCard card
+                                        ? "problem " + card.problem()
+                                        : part.getClass().getSimpleName())
+                .toList();
+    }
+
+    private Optional<Lesson> lesson(
+            String strand, String title, List<String> sources, List<String> cautions, Core core) {
         Node body = Markup.parse(file.body());
         List<Part> parts = new ArrayList<>();
-        PartReader reader = new PartReader(file, chain, values, named, ambient);
+        PartReader reader =
+                new PartReader(file, core.chain(), core.values(), core.named(), core.ambient());
         replaceFences(body, reader, parts);
         Lesson lesson =
                 new Lesson(
                         id(file.path()),
                         strand,
                         title,
-                        skills,
-                        needs,
-                        minutes,
+                        core.skills(),
+                        core.needs(),
+                        core.minutes(),
                         sources,
                         cautions,
-                        named,
-                        values,
-                        chain,
+                        core.named(),
+                        core.values(),
+                        core.chain(),
                         body,
                         parts);
         if (findings.isEmpty()) {

@@ -7,6 +7,7 @@ import hotside.relation.Relation;
 import hotside.relation.Slot;
 import hotside.relation.SlotScale;
 import hotside.relation.Values;
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import hotside.unit.Scale;
 import hotside.unit.Shown;
@@ -92,7 +93,7 @@ public final class RelationLessons {
                         ? "| Slot | | Meaning | SI unit | Good range |\n|---|---|---|---|---|\n"
                         : "| Slot | | Meaning | SI unit |\n|---|---|---|---|\n");
         for (Slot slot : slots) {
-            String unit = slot.quantity().siScale().label();
+            String unit = slot.quantity().siScale().told();
             out.append("| `")
                     .append(slot.name())
                     .append("` | $")
@@ -125,13 +126,13 @@ public final class RelationLessons {
         String high = shown(slot, slot.usualMax());
         Scale scale = SlotScale.of(slot, UnitSystem.SI_SHOP);
         double low = scale.fromSi(slot.usualMin(), slot.quantity(), Units.STANDARD_ATMOSPHERE);
-        return Numbers.upTo(low, DIGITS) + " to " + high;
+        return DecimalHabit.spoken().write(Numbers.upTo(low, DIGITS)) + " to " + high;
     }
 
     private static String shown(Slot slot, double value) {
         Scale scale = SlotScale.of(slot, UnitSystem.SI_SHOP);
         double number = scale.fromSi(value, slot.quantity(), Units.STANDARD_ATMOSPHERE);
-        return new Shown(Numbers.upTo(number, DIGITS), scale).text();
+        return new Shown(DecimalHabit.spoken().write(Numbers.upTo(number, DIGITS)), scale).text();
     }
 
     private static List<String> reasons(Relation relation) {

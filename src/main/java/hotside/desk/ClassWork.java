@@ -222,7 +222,7 @@ final class ClassWork {
                                         draft,
                                         opened,
                                         learner,
-                                        DecimalHabit.POINT,
+                                        DecimalHabit.spoken(),
                                         clock.instant()),
                         regrader);
         KnownKeys known = KnownKeys.of(data.resolve("keys").resolve("known.txt"));

@@ -7,8 +7,10 @@ import hotside.learner.RecordFolder;
 import hotside.learner.Syllabus;
 import hotside.page.Words;
 import hotside.problem.SkillMap;
+import hotside.speech.Language;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executors;
@@ -47,7 +49,10 @@ public final class DeskApplication extends Application {
     public void start(Stage stage) {
         // The engine of the page takes long to load, so the library is read beside it, not before
         // it.
-        CompletableFuture<Library> library = CompletableFuture.supplyAsync(Libraries::read);
+        Language likely = Language.of(Locale.getDefault());
+        Language.speak(likely);
+        CompletableFuture<Library> early =
+                CompletableFuture.supplyAsync(() -> Libraries.read(likely));
         Path data = RecordFolder.usual();
         log = DeskLog.open(data);
         log.note("start, version " + Notices.version().orElse("not packed"));
@@ -63,10 +68,14 @@ public final class DeskApplication extends Application {
                 RecordKeeper.open(
                         data,
                         Platform::runLater,
-                        () -> Syllabus.of(SkillMap.shipped(), library.join().bank()));
+                        () -> Syllabus.of(SkillMap.shipped(), early.join().bank()));
+        Language language = keeper.settings().language();
+        Language.speak(language);
+        Library library =
+                language == likely ? early.join() : Libraries.read(early.join().maths(), language);
         DeskWindow window =
                 new DeskWindow(
-                        library.join(),
+                        library,
                         keeper.settings(),
                         keeper,
                         new Seeds(),
@@ -93,7 +102,7 @@ public final class DeskApplication extends Application {
                 crashes.guarded(
                         () -> {
                             if (own.changed()) {
-                                Library library = Libraries.read(window.maths());
+                                Library library = Libraries.read(window.maths(), Language.spoken());
                                 Platform.runLater(() -> window.library(library));
                                 log.note("content read again");
                             }

@@ -16,14 +16,17 @@ import hotside.page.Shell;
 import hotside.page.Words;
 import hotside.problem.SkillMap;
 import hotside.relation.Relation;
+import hotside.speech.Language;
 import hotside.unit.UnitSystem;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -37,6 +40,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -71,13 +75,14 @@ final class DeskWindow {
     private Consent consent;
     private final Consumer<String> browser;
     private final Set<String> solved = new HashSet<>();
-    private final ToggleButton si = new ToggleButton(Words.of("desk.units.si"));
-    private final ToggleButton us = new ToggleButton(Words.of("desk.units.us"));
+    private final ToggleButton si = new ToggleButton();
+    private final ToggleButton us = new ToggleButton();
+    private final Map<Language, ToggleButton> languages = new EnumMap<>(Language.class);
     private final Label size = new Label();
     private final FlowPane left = new FlowPane();
     private final HBox right = new HBox();
-    private final ToggleButton dark = new ToggleButton(Words.of("desk.theme.dark"));
-    private final ToggleButton plain = new ToggleButton(Words.of("desk.plain"));
+    private final ToggleButton dark = new ToggleButton();
+    private final ToggleButton plain = new ToggleButton();
     private final PlainView plainView;
     private final Zones zones = new Zones(root, this::focusPage);
     private final HelpPlace help;
@@ -120,12 +125,7 @@ final class DeskWindow {
         this.outline = outlined();
         this.course = pages("course", library.course().lessons(), outline, this::leftOff);
         List<Lesson> relationPages = RelationLessons.all();
-        this.relations =
-                pages(
-                        "relations",
-                        relationPages,
-                        Outline.ofRelations(relationPages, DeskWindow::searched, this::open),
-                        page -> {});
+        this.relations = pages("relations", relationPages, outlined(relationPages), page -> {});
         ToPage logsPage = new ToPage();
         RunLogsPlace logs = new RunLogsPlace(logsPage, worker, chooser, keeper, SampleTrial::run);
         logsPage.of = logs;
@@ -255,6 +255,10 @@ final class DeskWindow {
                         chooser);
         made.top(new CourseTools(lookUp, this::open, saveAs.nodes()).node());
         return made;
+    }
+
+    private Outline outlined(List<Lesson> relationPages) {
+        return Outline.ofRelations(relationPages, DeskWindow::searched, this::open);
     }
 
     /** Takes other content, and shows the open lesson as it now is. */
@@ -398,7 +402,7 @@ final class DeskWindow {
     }
 
     private void addPlace(Place place) {
-        ToggleButton button = new ToggleButton(Words.of("desk.place." + place.id()));
+        ToggleButton button = new ToggleButton();
         button.setId("place-" + place.id());
         button.getStyleClass().add("place");
         button.setOnAction(
@@ -407,6 +411,26 @@ final class DeskWindow {
                     open(place);
                 });
         places.put(place, button);
+    }
+
+    /** Words, content and pages come in another language from now on. */
+    private void speak(Language language) {
+        Language.speak(language);
+        bar();
+        List<Lesson> relationPages = RelationLessons.all();
+        relations.pages(relationPages, outlined(relationPages));
+        practice.forget();
+        if (current != course) {
+            open(current);
+        }
+        worker.run(
+                () -> Libraries.read(library.maths(), language),
+                read -> {
+                    if (language == settings.language()) {
+                        library(read);
+                    }
+                },
+                fault -> course.open());
     }
 
     /** What a search in the relations looks at. */
@@ -433,10 +457,15 @@ final class DeskWindow {
 
     /** Changes how the desk looks and speaks. */
     void settings(Settings changed) {
+        boolean spoken = changed.language() != settings.language();
         settings = changed;
+        if (spoken) {
+            speak(changed.language());
+        }
         apply();
         keeper.remember("units", changed.system().name());
         keeper.remember("theme", changed.theme());
+        keeper.remember("language", changed.language().code());
         keeper.remember("text", String.valueOf(changed.percent()));
     }
 
@@ -456,6 +485,7 @@ final class DeskWindow {
                             place.units(settings.system());
                         });
         (settings.system() == UnitSystem.SI_SHOP ? si : us).setSelected(true);
+        languages.get(settings.language()).setSelected(true);
         dark.setSelected(settings.dark());
         size.setText(settings.percent() + " %");
         bar(settings.percent() > Settings.SMALLEST);
@@ -464,6 +494,11 @@ final class DeskWindow {
     private void bar() {
         Label name = new Label(Words.of("desk.title"));
         name.getStyleClass().add("name");
+        places.forEach((place, button) -> button.setText(Words.of("desk.place." + place.id())));
+        si.setText(Words.of("desk.units.si"));
+        us.setText(Words.of("desk.units.us"));
+        dark.setText(Words.of("desk.theme.dark"));
+        plain.setText(Words.of("desk.plain"));
         ToggleGroup group = new ToggleGroup();
         places.values().forEach(button -> button.setToggleGroup(group));
         places.get(current).setSelected(true);
@@ -486,7 +521,7 @@ final class DeskWindow {
         dark.setOnAction(e -> settings(settings.dark(dark.isSelected())));
         plain.setId("plain-text");
         plain.setOnAction(e -> plain(plain.isSelected()));
-        left.getChildren().add(name);
+        left.getChildren().setAll(name);
         left.getChildren().addAll(places.values());
         left.getStyleClass().add("left");
         right.getChildren()
@@ -498,7 +533,8 @@ final class DeskWindow {
                         size,
                         larger,
                         dark,
-                        plain);
+                        plain,
+                        row(languageButtons()));
         right.getStyleClass().add("right");
         // Nothing is cut short: the places take more rows, then the rest a row of its own.
         right.setMinWidth(Region.USE_PREF_SIZE);
@@ -519,6 +555,21 @@ final class DeskWindow {
         if (focused != null && focused.getScene() == scene) {
             focused.requestFocus();
         }
+    }
+
+    private Collection<ToggleButton> languageButtons() {
+        ToggleGroup group = new ToggleGroup();
+        for (Language language : Language.values()) {
+            ToggleButton button =
+                    languages.computeIfAbsent(
+                            language, l -> new ToggleButton(l.code().toUpperCase(Locale.ROOT)));
+            button.setId("language-" + language.code());
+            button.setAccessibleText(language.ownName());
+            button.setTooltip(new Tooltip(language.ownName()));
+            button.setToggleGroup(group);
+            button.setOnAction(e -> settings(settings.speaking(language)));
+        }
+        return languages.values();
     }
 
     private static HBox row(Collection<ToggleButton> buttons) {

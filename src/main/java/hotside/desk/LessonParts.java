@@ -17,7 +17,6 @@ import hotside.page.ProblemState;
 import hotside.problem.Marker;
 import hotside.problem.Verdict;
 import hotside.relation.Values;
-import hotside.unit.DecimalHabit;
 import hotside.unit.UnitSystem;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,6 +32,7 @@ import java.util.function.Supplier;
 final class LessonParts {
     private final Page page;
     private final Worker worker;
+    private final Habit habit = new Habit();
     private final FadedCard fadedCard;
     private final PredictCard predictCard;
     private final Map<String, Part.FadedExample> fadedPart = new LinkedHashMap<>();
@@ -147,7 +147,7 @@ final class LessonParts {
     private void actOnFaded(String action, ProblemState state) {
         if (action.equals("check")) {
             List<Optional<Verdict>> verdicts =
-                    Marker.mark(state.variant(), state.typed(), DecimalHabit.POINT);
+                    Marker.mark(state.variant(), state.typed(), habit.of(state.typed()));
             ProblemState judged = state.judged(verdicts, 0);
             page.replace(state.id() + "-verdict-0", fadedCard.verdict(judged));
             show(judged.solved() ? judged.working(true) : judged);

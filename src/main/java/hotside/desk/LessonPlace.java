@@ -49,6 +49,7 @@ final class LessonPlace {
     private final LessonText text;
     private final LessonParts parts;
     private final TermNote notes;
+    private final Habit habit = new Habit();
 
     private final Map<Part, String> ids = new IdentityHashMap<>();
     private final Map<String, CalculatorState> calculator = new LinkedHashMap<>();
@@ -325,7 +326,8 @@ final class LessonPlace {
 
     private void typed(CalculatorState state, Slot slot, String value) {
         String faultId = state.id() + "-" + slot.name() + "-fault";
-        SlotReading reading = SlotReading.of(slot, value, state.system(), state.ambient());
+        SlotReading reading =
+                SlotReading.of(slot, value, state.system(), state.ambient(), habit.of(value));
         if (reading.fault().isPresent()) {
             calculator.put(state.id(), state.withFault(slot.name(), reading.fault().get()));
             page.replace(faultId, CalculatorCard.fault(reading.fault().get()));

@@ -172,7 +172,7 @@ final class LogSettings {
                                 quantity,
                                 quantity.shown(system),
                                 Units.STANDARD_ATMOSPHERE,
-                                DecimalHabit.POINT));
+                                DecimalHabit.spoken()));
         if (typed instanceof Typed.Understood understood) {
             return understood.si();
         }

@@ -72,7 +72,12 @@ final class PagesPlace implements Place {
 
     @Override
     public void open() {
-        if (content.lesson().isPresent()) {
+        Optional<Lesson> left = content.lesson();
+        Optional<Lesson> anew =
+                left.flatMap(page -> find(page.id())).filter(page -> !left.get().equals(page));
+        if (anew.isPresent()) {
+            turnTo(anew.get());
+        } else if (left.isPresent()) {
             content.again();
         } else if (!pages.isEmpty()) {
             turnTo(pages.get(0));

@@ -12,7 +12,6 @@ import hotside.problem.Template;
 import hotside.problem.Variant;
 import hotside.problem.Variants;
 import hotside.problem.Verdict;
-import hotside.unit.DecimalHabit;
 import hotside.unit.UnitSystem;
 import java.time.Clock;
 import java.time.Duration;
@@ -47,6 +46,7 @@ final class ProblemCards {
     private final LongSupplier seeds;
     private final Clock clock;
     private final ProblemCard card;
+    private final Habit habit = new Habit();
     private final Map<String, ProblemState> states = new LinkedHashMap<>();
     private final Map<String, Instant> hintedAt = new HashMap<>();
     private final Map<Variant, Instant> drawnAt = new IdentityHashMap<>();
@@ -250,7 +250,7 @@ final class ProblemCards {
 
     private void check(ProblemState state) {
         List<Optional<Verdict>> verdicts =
-                Marker.mark(state.variant(), state.typed(), DecimalHabit.POINT);
+                Marker.mark(state.variant(), state.typed(), habit.of(state.typed()));
         int counted = 0;
         List<Try> made = new ArrayList<>();
         for (int i = 0; i < verdicts.size(); i++) {

@@ -13,6 +13,7 @@ import hotside.page.Words;
 import hotside.problem.ProblemBank;
 import hotside.problem.SkillMap;
 import hotside.problem.Variants;
+import hotside.speech.Language;
 import hotside.unit.UnitSystem;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -41,6 +42,7 @@ final class RecordKeeper implements TutorKeeper, RecordCare, AutoCloseable {
                     "units",
                     "theme",
                     "text",
+                    "language",
                     "lesson",
                     "plain",
                     "place",
@@ -176,7 +178,11 @@ final class RecordKeeper implements TutorKeeper, RecordCare, AutoCloseable {
                         .filter(t -> t.matches("\\d{3}"))
                         .map(Integer::parseInt)
                         .orElse(100);
-        return new Settings(system, dark, percent);
+        Language language =
+                remembered("language")
+                        .flatMap(Language::find)
+                        .orElseGet(() -> Language.of(Locale.getDefault()));
+        return new Settings(system, dark, percent, language);
     }
 
     @Override

@@ -62,7 +62,7 @@ record SampleClass(Path set, Path folder) {
     private void work(SetFile file, Regrader regrader, int number) throws IOException {
         String learner = "L" + (10 + number);
         Path work = set.resolveSibling(learner + ".work");
-        Draft draft = Draft.begin(work, file, learner, DecimalHabit.POINT, START);
+        Draft draft = Draft.begin(work, file, learner, DecimalHabit.spoken(), START);
         for (int slot = 0; slot < file.set().items().size(); slot++) {
             Variant variant = regrader.variant(learner, slot);
             List<String> answers = new ArrayList<>();

@@ -5,6 +5,7 @@ import hotside.page.HelpPage;
 import hotside.page.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
@@ -39,9 +40,14 @@ final class Shortcuts {
     /**
      * One line of the table.
      *
+     * @param words what it does, in the language spoken
      * @param keys any of them will do; the first is shown
      */
-    record Shortcut(String says, List<KeyCombination> keys, Runnable action) {
+    record Shortcut(Supplier<String> words, List<KeyCombination> keys, Runnable action) {
+        String says() {
+            return words.get();
+        }
+
         String shown() {
             return keys.get(0).getDisplayText();
         }
@@ -78,7 +84,7 @@ final class Shortcuts {
             Place place = places.get(i);
             table.add(
                     new Shortcut(
-                            Words.of("keys.place", Words.of("desk.place." + place.id())),
+                            () -> Words.of("keys.place", Words.of("desk.place." + place.id())),
                             List.of(command(digits[i])),
                             () -> desk.open(place)));
         }
@@ -100,7 +106,7 @@ final class Shortcuts {
     }
 
     private void add(String key, Runnable action, KeyCombination... keys) {
-        table.add(new Shortcut(Words.of(key), List.of(keys), action));
+        table.add(new Shortcut(() -> Words.of(key), List.of(keys), action));
     }
 
     List<Shortcut> table() {

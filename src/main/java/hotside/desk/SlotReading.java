@@ -17,10 +17,10 @@ import java.util.Optional;
  * @param fault what to tell the person
  */
 record SlotReading(Object value, Optional<String> fault) {
-    static SlotReading of(Slot slot, String text, UnitSystem system, double ambient) {
+    static SlotReading of(
+            Slot slot, String text, UnitSystem system, double ambient, DecimalHabit habit) {
         Expected expected =
-                new Expected(
-                        slot.quantity(), SlotScale.of(slot, system), ambient, DecimalHabit.POINT);
+                new Expected(slot.quantity(), SlotScale.of(slot, system), ambient, habit);
         return switch (slot.kind()) {
             case NUMBER -> number(slot, Typed.read(text, expected));
             case NUMBERS -> row(Typed.list(text, expected));

@@ -6,6 +6,7 @@ import hotside.page.CalculatorState;
 import hotside.page.ProblemState;
 import hotside.problem.Answers;
 import hotside.problem.Variant;
+import hotside.speech.Language;
 import hotside.unit.UnitSystem;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -18,6 +19,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 import javafx.application.Platform;
@@ -98,6 +100,7 @@ public final class Tour {
         Screen.until(() -> window.page().ready().isDone());
         mainJob(library);
         looks();
+        german(library);
         relation();
         plainText();
         practice();
@@ -199,6 +202,33 @@ public final class Tour {
         }
         Screen.run(() -> window.settings(usual));
         note("Looked at it in the dark theme, at 200 % text and in US shop units.");
+    }
+
+    /** The first lesson and one of its problems in German, if there is a German one. */
+    private void german(Library library) throws IOException {
+        Lesson english = library.course().lessons().get(0);
+        open(english);
+        Settings usual = Screen.on(window::settings);
+        speak(usual.speaking(Language.GERMAN));
+        picture("german-lesson");
+        Screen.run(() -> window.page().reveal("c1"));
+        picture("german-calculator");
+        Screen.run(
+                () -> {
+                    window.page().type("p1-answer-0", "1,234");
+                    window.page().click("p1-check");
+                    window.page().reveal("p1");
+                });
+        picture("german-problem");
+        note("Asked in German: " + verdict(0));
+        speak(usual);
+    }
+
+    /** Changes the language and waits for the words of the open lesson. */
+    private void speak(Settings settings) {
+        Optional<Lesson> before = Screen.on(() -> window.lessonPlace().lesson());
+        Screen.run(() -> window.settings(settings));
+        Screen.until(() -> !window.lessonPlace().lesson().equals(before));
     }
 
     /** The page of a relation, found by its name. */

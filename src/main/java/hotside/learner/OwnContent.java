@@ -4,6 +4,7 @@ package hotside.learner;
 import hotside.content.ContentFolder;
 import hotside.course.Course;
 import hotside.problem.ProblemBank;
+import hotside.speech.Language;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -25,19 +26,35 @@ public final class OwnContent {
                 : Path.of(named);
     }
 
-    /** The shipped problems and those of a folder. */
+    /** The shipped problems and those of a folder, in English. */
     public static ProblemBank bank(Path folder) {
-        ProblemBank shipped = ProblemBank.shipped();
-        Path own = folder.resolve("problems");
-        return Files.isDirectory(own)
-                ? shipped.with(ProblemBank.of(ContentFolder.read(own)))
-                : shipped;
+        return bank(folder, Language.ENGLISH);
     }
 
-    /** The shipped lessons and those of a folder. */
+    /** The shipped problems and those of a folder; what has no such words stays in English. */
+    public static ProblemBank bank(Path folder, Language language) {
+        ProblemBank shipped = ProblemBank.shipped(language);
+        Path own = folder.resolve("problems");
+        ProblemBank bank =
+                Files.isDirectory(own)
+                        ? shipped.with(ProblemBank.of(ContentFolder.read(own)))
+                        : shipped;
+        Path words = own.resolve(language.code());
+        return Files.isDirectory(words) ? bank.translated(ContentFolder.read(words)) : bank;
+    }
+
+    /** The shipped lessons and those of a folder, in English. */
     public static Course course(Path folder) {
-        Course shipped = Course.shipped();
+        return course(folder, Language.ENGLISH);
+    }
+
+    /** The shipped lessons and those of a folder; what has no such words stays in English. */
+    public static Course course(Path folder, Language language) {
+        Course shipped = Course.shipped(language);
         Path own = folder.resolve("lessons");
-        return Files.isDirectory(own) ? shipped.with(Course.of(ContentFolder.read(own))) : shipped;
+        Course course =
+                Files.isDirectory(own) ? shipped.with(Course.of(ContentFolder.read(own))) : shipped;
+        Path words = own.resolve(language.code());
+        return Files.isDirectory(words) ? course.translated(ContentFolder.read(words)) : course;
     }
 }

@@ -7,6 +7,7 @@ import hotside.relation.RelationException;
 import hotside.relation.Slot;
 import hotside.relation.SlotScale;
 import hotside.relation.Worked;
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 import hotside.unit.Scale;
@@ -156,30 +157,33 @@ public final class CalculatorCard {
         Object value = state.values().get(slot.name());
         return switch (slot.kind()) {
             case NUMBER ->
-                    Numbers.plain(
-                                    Numbers.rounded(
-                                            scale(state, slot)
-                                                    .fromSi(
-                                                            (Double) value,
-                                                            slot.quantity(),
-                                                            state.ambient()),
-                                            5))
-                            .replace('−', '-');
+                    typed(
+                            Numbers.rounded(
+                                    scale(state, slot)
+                                            .fromSi(
+                                                    (Double) value,
+                                                    slot.quantity(),
+                                                    state.ambient()),
+                                    5));
             case NUMBERS ->
                     ((List<?>) value)
                             .stream()
                                     .map(
                                             v ->
-                                                    Numbers.plain(
+                                                    typed(
                                                             scale(state, slot)
                                                                     .fromSi(
                                                                             (Double) v,
                                                                             slot.quantity(),
                                                                             state.ambient())))
-                                    .collect(Collectors.joining("; "))
-                                    .replace('−', '-');
+                                    .collect(Collectors.joining("; "));
             case CHOICE, TEXT -> (String) value;
         };
+    }
+
+    /** A number as a person types it. */
+    private static String typed(double value) {
+        return DecimalHabit.spoken().write(Numbers.plain(value)).replace('−', '-');
     }
 
     /** Where the slider of an input stands, 0 to {@link #SLIDER_STEPS}. */
@@ -235,7 +239,7 @@ public final class CalculatorCard {
                     .append(names(state, slot, id, "text"))
                     .append(Html.attribute("value", fieldText(state, slot)))
                     .append("><span class=\"unit\">")
-                    .append(Xml.escape(scale(state, slot).label()))
+                    .append(Xml.escape(scale(state, slot).told()))
                     .append("</span>");
         }
         if (slot.kind() == Slot.Kind.NUMBER) {
@@ -343,9 +347,9 @@ public final class CalculatorCard {
         Scale scale = scale(state, slot);
         String number = Told.number(si, slot.quantity(), scale, state.ambient(), DIGITS);
         return Xml.escape(number)
-                + (scale.label().isEmpty() || slot.quantity() == Quantity.FLAG
+                + (scale.told().isEmpty() || slot.quantity() == Quantity.FLAG
                         ? ""
-                        : " " + Html.element("span", "class=\"unit\"", scale.label()));
+                        : " " + Html.element("span", "class=\"unit\"", scale.told()));
     }
 
     static Scale scale(CalculatorState state, Slot slot) {

@@ -80,7 +80,7 @@ public final class Chart {
         endLabels();
         if (at.endLabels.isEmpty()) {
             words(
-                    List.of("No readings to draw"),
+                    List.of(Words.of("chart.empty")),
                     middleX(),
                     middleY() - ChartLayout.LINE,
                     "middle",

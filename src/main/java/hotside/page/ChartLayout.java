@@ -108,7 +108,7 @@ final class ChartLayout {
     }
 
     private String breakNote() {
-        return y.isBroken() ? " – axis does not start at zero" : "";
+        return y.isBroken() ? Words.of("chart.broken") : "";
     }
 
     private static Ticks ticks(ChartData.Axis axis, DoubleStream values, int about) {

@@ -5,6 +5,7 @@ import hotside.page.ChartData.Axis;
 import hotside.page.ChartData.Point;
 import hotside.page.ChartData.Present;
 import hotside.page.ChartData.Series;
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import java.util.Comparator;
 import java.util.List;
@@ -20,17 +21,23 @@ final class ChartSummary {
         StringJoiner text = new StringJoiner(" ");
         List<Point> all = data.series().stream().flatMap(s -> s.drawable().stream()).toList();
         if (all.isEmpty()) {
-            text.add(data.y().label() + " over " + data.x().label() + ": no readings.");
+            text.add(Words.of("chart.no-readings", data.y().label(), data.x().label()));
         } else {
             double from = all.stream().mapToDouble(Point::x).min().orElseThrow();
             double to = all.stream().mapToDouble(Point::x).max().orElseThrow();
             text.add(
-                    data.y().label()
-                            + " over "
-                            + data.x().label()
-                            + (from == to ? " at " : " from " + number(from) + " to ")
-                            + quantity(to, data.x())
-                            + ".");
+                    from == to
+                            ? Words.of(
+                                    "chart.range-at",
+                                    data.y().label(),
+                                    data.x().label(),
+                                    quantity(to, data.x()))
+                            : Words.of(
+                                    "chart.range",
+                                    data.y().label(),
+                                    data.x().label(),
+                                    number(from),
+                                    quantity(to, data.x())));
         }
         data.series().forEach(series -> text.add(curve(series, data)));
         data.lines().stream()
@@ -38,12 +45,12 @@ final class ChartSummary {
                 .forEach(
                         line ->
                                 text.add(
-                                        line.label()
-                                                + ": line at "
-                                                + quantity(
+                                        Words.of(
+                                                "chart.line",
+                                                line.label(),
+                                                quantity(
                                                         line.at(),
-                                                        line.upright() ? data.x() : data.y())
-                                                + "."));
+                                                        line.upright() ? data.x() : data.y()))));
         data.present()
                 .filter(present -> !present.point().isGap())
                 .ifPresent(present -> text.add(present(present, data)));
@@ -53,7 +60,7 @@ final class ChartSummary {
     private static String curve(Series series, ChartData data) {
         List<Point> points = series.drawable();
         if (points.isEmpty()) {
-            return series.label() + " has no readings.";
+            return Words.of("chart.curve-none", series.label());
         }
         Point first = points.get(0);
         Point last = points.get(points.size() - 1);
@@ -61,14 +68,12 @@ final class ChartSummary {
             return series.label() + ": " + place(first, data) + ".";
         }
         Point top = points.stream().max(Comparator.comparingDouble(Point::y)).orElseThrow();
-        return series.label()
-                + " starts at "
-                + quantity(first.y(), data.y())
-                + ", ends at "
-                + quantity(last.y(), data.y())
-                + ", highest "
-                + place(top, data)
-                + ".";
+        return Words.of(
+                "chart.curve",
+                series.label(),
+                quantity(first.y(), data.y()),
+                quantity(last.y(), data.y()),
+                place(top, data));
     }
 
     private static String present(Present present, ChartData data) {
@@ -76,7 +81,7 @@ final class ChartSummary {
     }
 
     private static String place(Point p, ChartData data) {
-        return quantity(p.y(), data.y()) + " at " + quantity(p.x(), data.x());
+        return Words.of("chart.point", quantity(p.y(), data.y()), quantity(p.x(), data.x()));
     }
 
     static String quantity(double value, Axis axis) {
@@ -85,6 +90,6 @@ final class ChartSummary {
     }
 
     static String number(double value) {
-        return Numbers.plain(Numbers.rounded(value, DIGITS));
+        return DecimalHabit.spoken().write(Numbers.plain(Numbers.rounded(value, DIGITS)));
     }
 }

@@ -64,8 +64,8 @@ public final class ChartTable {
         String title = data.title().isBlank() ? data.y().heading() : data.title();
         int readings = data.series().stream().mapToInt(s -> s.points().size()).sum();
         boolean thinned = rows == MOST_ROWS && readings > MOST_ROWS;
-        out.append("<caption>").append(Xml.escape(title));
-        out.append(thinned ? " (some of the readings)" : "").append("</caption>");
+        String caption = thinned ? Words.of("chart.some", title) : title;
+        out.append("<caption>").append(Xml.escape(caption)).append("</caption>");
     }
 
     private static List<String> headings(ChartData data, List<Series> shown, boolean sideBySide) {

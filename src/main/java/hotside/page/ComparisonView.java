@@ -17,6 +17,7 @@ import hotside.runlog.Run;
 import hotside.runlog.Smoothing;
 import hotside.statistics.MeanSpread;
 import hotside.statistics.reading.ChartExaggeration;
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 import hotside.unit.Scale;
@@ -162,13 +163,13 @@ public final class ComparisonView {
                             Words.of(
                                     "comparison.mean",
                                     channel.words(),
-                                    scale(channel.quantity()).label())));
+                                    scale(channel.quantity()).told())));
         }
         out.append(
                         Html.element(
                                 "th",
                                 "scope=\"col\" class=\"number\"",
-                                Words.of("comparison.peak", scale(Quantity.POWER).label())))
+                                Words.of("comparison.peak", scale(Quantity.POWER).told())))
                 .append("</tr></thead><tbody>");
         for (Part part : comparison.parts()) {
             for (int i = 0; i < part.runs().size(); i++) {
@@ -217,8 +218,8 @@ public final class ComparisonView {
                         Words.of("comparison.overlay", channel.words()),
                         speedAxis(),
                         zero
-                                ? Axis.fromZero(channel.words(), scale.label())
-                                : Axis.aroundData(channel.words(), scale.label()),
+                                ? Axis.fromZero(channel.words(), scale.told())
+                                : Axis.aroundData(channel.words(), scale.told()),
                         series)
                 .sized(width, HEIGHT);
     }
@@ -287,7 +288,7 @@ public final class ComparisonView {
                                 shortName(gain.after()),
                                 shortName(gain.before())),
                         speedAxis(),
-                        Axis.fromZero(Words.of("comparison.difference"), scale.label()),
+                        Axis.fromZero(Words.of("comparison.difference"), scale.told()),
                         series)
                 .sized(width, HEIGHT);
     }
@@ -360,7 +361,7 @@ public final class ComparisonView {
                 ChartData.of(
                                 Words.of("comparison.smoothed"),
                                 speedAxis(),
-                                Axis.aroundData(Channel.POWER.words(), scale.label()),
+                                Axis.aroundData(Channel.POWER.words(), scale.told()),
                                 series)
                         .sized(width, HEIGHT));
         return out.toString();
@@ -381,7 +382,7 @@ public final class ComparisonView {
                 ? Words.of("comparison.gap")
                 : Words.of(
                         "comparison.peak-at",
-                        number(peak.value(), Quantity.POWER) + " " + scale.label(),
+                        number(peak.value(), Quantity.POWER) + " " + scale.told(),
                         Math.round(60 * peak.speed()));
     }
 
@@ -397,7 +398,10 @@ public final class ComparisonView {
     private String number(double si, Quantity quantity) {
         return Double.isNaN(si)
                 ? Words.of("comparison.gap")
-                : Numbers.significant(scale(quantity).fromSi(si, quantity, 0), DIGITS);
+                : DecimalHabit.spoken()
+                        .write(
+                                Numbers.significant(
+                                        scale(quantity).fromSi(si, quantity, 0), DIGITS));
     }
 
     /** What stands at a curve's end: no more than fits there. */

@@ -9,6 +9,7 @@ import hotside.course.Course;
 import hotside.course.Glossary;
 import hotside.course.Lesson;
 import hotside.course.LessonReader;
+import hotside.course.LessonTranslation;
 import hotside.course.Markup;
 import hotside.course.Part;
 import hotside.course.PartBlock;
@@ -18,6 +19,7 @@ import hotside.problem.ChartPlan;
 import hotside.problem.Given;
 import hotside.problem.NoVariantException;
 import hotside.problem.ProblemBank;
+import hotside.problem.ProblemTranslation;
 import hotside.problem.Task;
 import hotside.problem.Template;
 import hotside.problem.TemplateReader;
@@ -60,6 +62,7 @@ public final class ContentCheck {
     private final Map<ContentFile, Template> problems = new LinkedHashMap<>();
     private final Map<ContentFile, Lesson> lessons = new LinkedHashMap<>();
     private final Map<ContentFile, Glossary> glossaries = new LinkedHashMap<>();
+    private final List<ContentFile> translations = new ArrayList<>();
 
     /** Read when a name is not among the files; null until then. */
     private List<String> shippedProblems;
@@ -96,11 +99,41 @@ public final class ContentCheck {
         return files.stream().flatMap(file -> file.findings().list().stream()).toList();
     }
 
+    /**
+     * Checks the files of a language's folder: words for lessons and problems among those checked
+     * before, or for those that come with the program.
+     *
+     * @return all findings, file by file
+     */
+    public List<Finding> checkTranslations(List<ContentFile> files) {
+        Map<String, Lesson> originals = new LinkedHashMap<>();
+        Course.shipped().lessons().forEach(lesson -> originals.put(lesson.id(), lesson));
+        lessons.values().forEach(lesson -> originals.put(lesson.id(), lesson));
+        Map<String, Template> templates = new LinkedHashMap<>();
+        bank().all().forEach(template -> templates.put(template.id(), template));
+        problems.values().forEach(template -> templates.put(template.id(), template));
+        for (ContentFile file : files) {
+            if (Glossary.isGlossary(file)) {
+                glossary(file, Glossary.read(file));
+            } else if (file.fields().has("id")) {
+                ProblemTranslation.read(file, id -> Optional.ofNullable(templates.get(id)))
+                        .ifPresent(template -> text(file, template));
+            } else {
+                LessonTranslation.read(file, id -> Optional.ofNullable(originals.get(id)))
+                        .ifPresent(lesson -> text(file, lesson));
+            }
+        }
+        translations.addAll(files);
+        return files.stream().flatMap(file -> file.findings().list().stream()).toList();
+    }
+
     /** How many files nothing is wrong with. */
     public int sound() {
         return (int)
-                Stream.of(problems, lessons, glossaries)
-                        .flatMap(files -> files.keySet().stream())
+                Stream.concat(
+                                translations.stream(),
+                                Stream.of(problems, lessons, glossaries)
+                                        .flatMap(files -> files.keySet().stream()))
                         .filter(file -> file.findings().isEmpty())
                         .count();
     }
@@ -142,6 +175,10 @@ public final class ContentCheck {
                 }
             }
         }
+        text(file, template);
+    }
+
+    private void text(ContentFile file, Template template) {
         List<String> names = template.givens().stream().map(Given::name).toList();
         Node body = Markup.parse(file.body());
         formulas(file, body, names);
@@ -160,6 +197,11 @@ public final class ContentCheck {
     }
 
     private void lesson(ContentFile file, Lesson lesson) {
+        readingTime(file, lesson);
+        text(file, lesson);
+    }
+
+    private void text(ContentFile file, Lesson lesson) {
         List<String> names = new ArrayList<>(lesson.values().names());
         lesson.chain().uses().forEach(use -> names.add(use.name()));
         for (Node root : lesson.texts()) {
@@ -167,7 +209,6 @@ public final class ContentCheck {
             links(file, root);
         }
         problemCards(file, lesson);
-        readingTime(file, lesson);
         if (file.findings().isEmpty()) {
             for (UnitSystem system : UnitSystem.values()) {
                 draw(lesson, system);

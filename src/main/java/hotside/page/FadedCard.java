@@ -139,7 +139,7 @@ public final class FadedCard {
     private static String field(ProblemState state) {
         Ask ask = state.variant().template().asks().get(0);
         String id = state.id() + "-answer-0";
-        String unit = ask.scale(state.variant().system()).label();
+        String unit = ask.scale(state.variant().system()).told();
         String verdict = state.verdicts().get(0).map(ProblemCard::verdict).orElse("");
         return "<div class=\"field answer\"><label"
                 + Html.attribute("for", id)

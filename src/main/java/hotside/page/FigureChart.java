@@ -18,7 +18,7 @@ final class FigureChart {
         return new ChartData(
                 "",
                 ChartData.Axis.marked(
-                        figure.x().label(), figure.x().scale().label(), figure.x().marks()),
+                        figure.x().label(), figure.x().scale().told(), figure.x().marks()),
                 ChartData.Axis.marked(figure.y().label(), unit(figure), figure.y().marks()),
                 series,
                 Optional.empty(),
@@ -30,7 +30,7 @@ final class FigureChart {
     /** The one unit of the upright axis; empty if curves of several units stand on it. */
     private static String unit(Figure figure) {
         List<String> units =
-                figure.curves().stream().map(c -> c.scale().label()).distinct().toList();
+                figure.curves().stream().map(c -> c.scale().told()).distinct().toList();
         return units.size() == 1 ? units.get(0) : "";
     }
 

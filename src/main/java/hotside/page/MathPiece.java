@@ -2,6 +2,7 @@
 package hotside.page;
 
 import hotside.relation.StepTex;
+import hotside.unit.DecimalHabit;
 import hotside.unit.Quantity;
 
 /**
@@ -16,7 +17,9 @@ public record MathPiece(String mathml, String plain) {
 
     /** A number to the digits of a working, with its SI unit. */
     public static MathPiece quantity(double value, Quantity quantity) {
-        return of(StepTex.written(value, quantity), quantity.si().symbol());
+        return of(
+                DecimalHabit.spoken().write(StepTex.written(value, quantity)),
+                quantity.si().told());
     }
 
     /**

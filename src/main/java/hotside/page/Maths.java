@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.page;
 
+import hotside.speech.Language;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -17,6 +19,8 @@ import java.util.stream.Collectors;
  */
 public final class Maths {
     private static final int REMEMBERED = 2_000;
+
+    private static final Pattern DECIMAL = Pattern.compile("(<mn>\\d+)\\.(\\d+</mn>)");
 
     private final FormulaBook book;
     private final Katex katex = new Katex();
@@ -93,7 +97,13 @@ public final class Maths {
     }
 
     private String set(String tex, boolean display) {
-        return book.formula(tex, display, () -> bare(katex.render(tex, display)));
+        return marked(book.formula(tex, display, () -> bare(katex.render(tex, display))));
+    }
+
+    /** TeX is written with a point; a reader sees the decimal mark of the language. */
+    private static String marked(String mathml) {
+        char mark = Language.spoken().decimalMark();
+        return mark == '.' ? mathml : DECIMAL.matcher(mathml).replaceAll("$1" + mark + "$2");
     }
 
     /** Puts plain text into the opening tag. */
@@ -121,10 +131,11 @@ public final class Maths {
 
     /** Looks up without holding the engine, so a page in memory never waits for one being set. */
     private static <T> T remembered(Map<String, T> memory, String tex, Function<String, T> make) {
-        T known = memory.get(tex);
+        String key = Language.spoken().decimalMark() + tex;
+        T known = memory.get(key);
         if (known == null) {
             known = make.apply(tex);
-            memory.put(tex, known);
+            memory.put(key, known);
         }
         return known;
     }

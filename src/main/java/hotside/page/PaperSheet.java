@@ -128,7 +128,7 @@ public final class PaperSheet {
                 .append("</div>");
         for (int i = 0; i < template.asks().size(); i++) {
             Ask ask = template.asks().get(i);
-            String label = ask.scale(variant.system()).label();
+            String label = ask.scale(variant.system()).told();
             String asked =
                     label.isEmpty()
                             ? Words.of("paper.answer-bare")
@@ -188,7 +188,7 @@ public final class PaperSheet {
             String number = Answers.told(variant, slip.ask(), slip.value());
             List<String> answers = new ArrayList<>(Collections.nCopies(slip.ask() + 1, ""));
             answers.set(slip.ask(), number);
-            Marker.mark(variant, answers, DecimalHabit.POINT)
+            Marker.mark(variant, answers, DecimalHabit.spoken())
                     .get(slip.ask())
                     .filter(v -> v.kind() == Verdict.Kind.MISTAKE)
                     .ifPresent(v -> lines.add(number + ": " + v.feedback()));

@@ -4,6 +4,7 @@ package hotside.page;
 import hotside.course.Part;
 import hotside.course.Watched;
 import hotside.page.diagram.Sketch;
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 import hotside.unit.UnitSystem;
@@ -258,11 +259,13 @@ public final class PredictCard {
     }
 
     private static String share(double share) {
-        return Double.isFinite(share) ? Numbers.plain(100 * share) + "\u00a0%" : "";
+        return Double.isFinite(share)
+                ? DecimalHabit.spoken().write(Numbers.plain(100 * share)) + "\u00a0%"
+                : "";
     }
 
     private static String percent(double change) {
-        String number = Numbers.significant(Math.abs(100 * change), 2);
+        String number = DecimalHabit.spoken().write(Numbers.significant(Math.abs(100 * change), 2));
         return (change < 0 ? "−" : change > 0 ? "+" : "") + number + "\u00a0%";
     }
 

@@ -124,7 +124,7 @@ final class PrintCards implements LessonPage.Cards {
     private String unit(Slot slot) {
         return slot.kind() == Slot.Kind.CHOICE || slot.kind() == Slot.Kind.TEXT
                 ? ""
-                : hotside.relation.SlotScale.of(slot, system).label();
+                : hotside.relation.SlotScale.of(slot, system).told();
     }
 
     private String problem(Variant variant) {
@@ -206,7 +206,7 @@ final class PrintCards implements LessonPage.Cards {
     }
 
     private String blank(Ask ask, Variant variant) {
-        String unit = ask.scale(variant.system()).label();
+        String unit = ask.scale(variant.system()).told();
         return blank(ask.phrase() + (unit.isEmpty() ? "" : ", " + unit) + ":");
     }
 

@@ -9,6 +9,7 @@ import hotside.problem.PullMeans;
 import hotside.problem.Template;
 import hotside.problem.Variant;
 import hotside.relation.Worked;
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -128,18 +129,19 @@ public final class ProblemText {
         for (Figure.Curve curve : figure.curves()) {
             out.append('[')
                     .append(name(figure, curve))
-                    .append(unit(curve.scale().label()))
+                    .append(unit(curve.scale().told()))
                     .append(" over ")
                     .append(x.label())
-                    .append(unit(x.scale().label()))
+                    .append(unit(x.scale().told()))
                     .append("]\n");
             StringJoiner points = new StringJoiner("; ");
             int step = (curve.xs().size() + MOST_ROWS - 1) / MOST_ROWS;
             for (int i = 0; i < curve.xs().size(); i += step) {
                 points.add(
-                        Numbers.upTo(curve.xs().get(i), DIGITS)
+                        DecimalHabit.spoken().write(Numbers.upTo(curve.xs().get(i), DIGITS))
                                 + ": "
-                                + Numbers.upTo(curve.ys().get(i), DIGITS));
+                                + DecimalHabit.spoken()
+                                        .write(Numbers.upTo(curve.ys().get(i), DIGITS)));
             }
             out.append(points).append('\n');
         }

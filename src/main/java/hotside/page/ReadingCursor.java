@@ -6,6 +6,7 @@ import hotside.problem.Figure;
 import hotside.problem.Reading;
 import hotside.problem.Task;
 import hotside.problem.Variant;
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import hotside.unit.Scale;
 import java.util.Optional;
@@ -83,7 +84,7 @@ public final class ReadingCursor {
 
     /** What it measures, as an answer is typed: {@code 4150 rev/min}. */
     public String answer(double value) {
-        return (Numbers.plain(value) + " " + scale.label()).strip();
+        return (DecimalHabit.spoken().write(Numbers.plain(value)) + " " + scale.told()).strip();
     }
 
     private double width() {

@@ -7,6 +7,7 @@ import hotside.relation.RelationException;
 import hotside.relation.Slot;
 import hotside.relation.SlotScale;
 import hotside.relation.Values;
+import hotside.speech.Language;
 import hotside.unit.Scale;
 import hotside.unit.UnitSystem;
 import java.util.ArrayList;
@@ -80,6 +81,9 @@ final class RelationCurve {
      * A slot's name in words, short enough for the end of a curve: the axis has the full meaning.
      */
     private static String name(Slot slot) {
+        if (Language.spoken() != Language.ENGLISH) {
+            return slot.meaning().replaceFirst("[,;:].*", "");
+        }
         return slot.name().replaceAll("([a-z])([A-Z])", "$1 $2").toLowerCase(Locale.ROOT);
     }
 
@@ -109,8 +113,8 @@ final class RelationCurve {
 
         ChartData data(
                 String title, List<ChartData.Series> series, Optional<ChartData.Present> point) {
-            ChartData.Axis along = ChartData.Axis.aroundData(x.meaning(), scale(x).label());
-            ChartData.Axis up = new ChartData.Axis(y.meaning(), scale(y).label(), spreads(series));
+            ChartData.Axis along = ChartData.Axis.aroundData(x.meaning(), scale(x).told());
+            ChartData.Axis up = new ChartData.Axis(y.meaning(), scale(y).told(), spreads(series));
             ChartData data = ChartData.of(title, along, up, series);
             return point.map(data::with).orElse(data);
         }

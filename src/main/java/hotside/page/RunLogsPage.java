@@ -176,8 +176,8 @@ public final class RunLogsPage {
         standards.put("", Words.of("logs.uncorrected"));
         PowerCorrection.standards()
                 .forEach(id -> standards.put(id, id.toUpperCase(java.util.Locale.ROOT)));
-        String power = Quantity.POWER.shown(state.system()).label();
-        String boost = Quantity.POWER_PER_PRESSURE.shown(state.system()).label();
+        String power = Quantity.POWER.shown(state.system()).told();
+        String boost = Quantity.POWER_PER_PRESSURE.shown(state.system()).told();
         return "<section class=\"card\">"
                 + Html.element("h2", "", Words.of("logs.compare"))
                 + Html.element("p", "", Words.of("logs.compare-say"))

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.page;
 
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -45,8 +46,9 @@ record TableColumn(int decimals) {
             return NONE;
         }
         return decimals < 0
-                ? Numbers.significant(value, DIGITS)
-                : rounded(value, decimals).toPlainString().replace('-', '−');
+                ? DecimalHabit.spoken().write(Numbers.significant(value, DIGITS))
+                : DecimalHabit.spoken()
+                        .write(rounded(value, decimals).toPlainString().replace('-', '−'));
     }
 
     private static boolean isNumber(double value) {

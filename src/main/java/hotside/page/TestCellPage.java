@@ -99,7 +99,7 @@ public final class TestCellPage {
         }
         StringBuilder out = new StringBuilder("<div class=\"form pairs\">");
         for (Watched watched : Watched.values()) {
-            String unit = watched.quantity().shown(state.system()).label();
+            String unit = watched.quantity().shown(state.system()).told();
             out.append(form.select("way-" + watched.id(), capital(watched.words()), ways))
                     .append(
                             form.text(
@@ -130,7 +130,7 @@ public final class TestCellPage {
                                                 "cell.hold-hint",
                                                 Quantity.GAUGE_PRESSURE
                                                         .shown(state.system())
-                                                        .label()),
+                                                        .told()),
                                         "run"))
                         .append(form.text("band", Words.of("cell.band"), "4000 to 6000", "run"))
                         .append("</div><fieldset><legend>")
@@ -206,7 +206,7 @@ public final class TestCellPage {
         for (Conclusion.Claim claim : Conclusion.Claim.values()) {
             claims.put(claim.id(), Words.of("cell.claim." + claim.id()));
         }
-        String hint = Words.of("cell.interval-hint", Quantity.POWER.shown(state.system()).label());
+        String hint = Words.of("cell.interval-hint", Quantity.POWER.shown(state.system()).told());
         return "<div class=\"form\">"
                 + form.text("gain", Words.of("cell.gain"), hint, "judge")
                 + form.text("part", Words.of("cell.part"), hint, "judge")

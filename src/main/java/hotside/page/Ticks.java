@@ -2,6 +2,7 @@
 package hotside.page;
 
 import hotside.problem.AxisMarks;
+import hotside.speech.Language;
 import hotside.unit.Numbers;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -100,6 +101,7 @@ record Ticks(BigDecimal step, long first, long last) {
                         .setScale(i == 0 && !plain ? 0 : decimals, RoundingMode.UNNECESSARY)
                         .toPlainString()
                         .replace('-', '−')
+                        .replace('.', Language.spoken().decimalMark())
                 + tens;
     }
 }

@@ -17,12 +17,12 @@ final class Told {
 
     /** Number and unit. */
     static String text(double si, Quantity quantity, Scale scale, double ambient, int digits) {
-        return Shown.of(si, quantity, scale, ambient, digits, DecimalHabit.POINT).text();
+        return Shown.of(si, quantity, scale, ambient, digits, DecimalHabit.spoken()).text();
     }
 
     /** The number alone. */
     static String number(double si, Quantity quantity, Scale scale, double ambient, int digits) {
-        return Shown.of(si, quantity, scale, ambient, digits, DecimalHabit.POINT).number();
+        return Shown.of(si, quantity, scale, ambient, digits, DecimalHabit.spoken()).number();
     }
 
     /** A given with no more digits than it has, six at most. */
@@ -31,7 +31,7 @@ final class Told {
             return text(si, quantity, scale, ambient, GIVEN_DIGITS);
         }
         String number = Numbers.upTo(scale.fromSi(si, quantity, ambient), GIVEN_DIGITS);
-        return new Shown(number, scale).text();
+        return new Shown(DecimalHabit.spoken().write(number), scale).text();
     }
 
     /** A row of readings with one unit behind it. */
@@ -40,6 +40,6 @@ final class Told {
                 readings.stream()
                         .map(r -> Numbers.upTo(scale.fromSi((Double) r, quantity, ambient), 5))
                         .collect(Collectors.joining("; "));
-        return new Shown(numbers, scale).text();
+        return new Shown(DecimalHabit.spoken().write(numbers), scale).text();
     }
 }

@@ -2,6 +2,8 @@
 package hotside.problem;
 
 import hotside.unit.DecimalHabit;
+import hotside.unit.Numbers;
+import hotside.unit.Scale;
 import hotside.unit.Shown;
 import java.util.Comparator;
 import java.util.List;
@@ -31,6 +33,22 @@ public final class Answers {
         return told(variant, ask, value, DIGITS);
     }
 
+    /**
+     * The right answer to an ask as tables hold it, whatever the language: {@code 133.0 N}, with a
+     * point.
+     */
+    public static String written(Variant variant, int ask) {
+        if (!variant.lettered().isEmpty()) {
+            return told(variant, ask);
+        }
+        Ask asked = variant.template().asks().get(ask);
+        Scale scale = asked.scale(variant.system());
+        double si = variant.answers().get(ask).value();
+        String number =
+                Numbers.significant(scale.fromSi(si, asked.quantity(), variant.ambient()), DIGITS);
+        return (number + " " + scale.label()).strip();
+    }
+
     static String told(Variant variant, int ask, double value, int digits) {
         Ask asked = variant.template().asks().get(ask);
         return Shown.of(
@@ -39,7 +57,7 @@ public final class Answers {
                         asked.scale(variant.system()),
                         variant.ambient(),
                         digits,
-                        DecimalHabit.POINT)
+                        DecimalHabit.spoken())
                 .text();
     }
 

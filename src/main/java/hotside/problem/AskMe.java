@@ -67,8 +67,10 @@ public final class AskMe {
                 prompt.append(": ").append(fixed).append('\n');
             }
         }
-        prompt.append("\nFind ").append(NounPhrase.of(hidden.meaning()));
-        prompt.append(" $").append(hidden.symbol()).append("$.");
+        prompt.append('\n')
+                .append(
+                        ProblemWords.of(
+                                "ask-me.find", NounPhrase.of(hidden.meaning()), hidden.symbol()));
         return new Template(
                 "ask-me-" + relation.id() + "-" + hidden.name().toLowerCase(Locale.ROOT),
                 relation.title(),
@@ -151,9 +153,7 @@ public final class AskMe {
         relation.inputs()
                 .forEach(s -> slots.append(slots.isEmpty() ? "" : "; ").append(s.meaning()));
         return List.of(
-                "What you are told: "
-                        + slots
-                        + ". Bring each to SI units, pressures absolute, temperatures in kelvin.",
+                ProblemWords.of("ask-me.told", slots),
                 relation.says(),
                 "$$" + relation.tex() + "$$");
     }

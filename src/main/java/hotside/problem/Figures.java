@@ -234,7 +234,7 @@ final class Figures {
         var ys = curves.stream().flatMap(c -> c.ys().stream()).mapToDouble(d -> d);
         var across = xs.summaryStatistics();
         var up = ys.summaryStatistics();
-        List<String> units = curves.stream().map(c -> c.scale().label()).distinct().toList();
+        List<String> units = curves.stream().map(c -> c.scale().told()).distinct().toList();
         // One unit stands beside the axis; several have to be told with the label.
         String label = units.size() == 1 ? yLabel : yLabel + ", " + String.join(" and ", units);
         if (!Double.isFinite(up.getMin() + up.getMax()) || !(up.getMin() < up.getMax())) {

@@ -47,7 +47,7 @@ final class LetterMarker {
             }
         }
         if (Set.copyOf(taken).size() < taken.size()) {
-            return said(Verdict.Kind.UNREADABLE, "A letter stands there twice. " + wanted());
+            return said(Verdict.Kind.UNREADABLE, ProblemWords.of("letter-twice", wanted()));
         }
         return switch (variant.template().kind()) {
             case ORDER -> order(taken);
@@ -65,15 +65,15 @@ final class LetterMarker {
     }
 
     private Verdict unreadable(String text) {
-        return said(Verdict.Kind.UNREADABLE, "“" + text.strip() + "” names no option. " + wanted());
+        return said(Verdict.Kind.UNREADABLE, ProblemWords.of("no-option", text.strip(), wanted()));
     }
 
     private String wanted() {
         String last = variant.lettered().get(variant.lettered().size() - 1).letter();
         return switch (variant.template().kind()) {
-            case ORDER -> "Name each item once, the first first: A to " + last + ".";
-            case SEVERAL -> "Name all that hold, with letters from A to " + last + ".";
-            default -> "Name one of A to " + last + ".";
+            case ORDER -> ProblemWords.of("wanted.order", last);
+            case SEVERAL -> ProblemWords.of("wanted.several", last);
+            default -> ProblemWords.of("wanted.one", last);
         };
     }
 
@@ -92,7 +92,7 @@ final class LetterMarker {
         return mistake(
                 taken.id(),
                 variant.template().task() instanceof Task.Diagnose
-                        ? "That would leave another trace. " + why
+                        ? ProblemWords.of("other-trace", why)
                         : why);
     }
 
@@ -100,9 +100,8 @@ final class LetterMarker {
         if (taken.right()) {
             return said(
                     Verdict.Kind.RIGHT,
-                    "To four figures it is "
-                            + Answers.told(variant, 0, variant.answers().get(0).value())
-                            + ".");
+                    ProblemWords.of(
+                            "right", Answers.told(variant, 0, variant.answers().get(0).value())));
         }
         List<Variant.Slipped> its =
                 variant.slips().stream()
@@ -133,17 +132,14 @@ final class LetterMarker {
             return said(
                     Verdict.Kind.RIGHT,
                     taken.stream()
-                            .map(l -> l.letter() + ": " + l.because())
+                            .map(l -> ProblemWords.of("holds", l.letter(), l.because()))
                             .collect(Collectors.joining(" ")));
         }
         Set<String> reasons = new LinkedHashSet<>();
-        wrong.forEach(l -> reasons.add(l.letter() + " does not hold: " + l.because()));
+        wrong.forEach(l -> reasons.add(ProblemWords.of("does-not-hold", l.letter(), l.because())));
         if (wrong.isEmpty()) {
             // The missed ones are not named: the learner shall find them.
-            reasons.add(
-                    taken.size() == 1
-                            ? "What you took holds, but it is not all that does."
-                            : "All that you took holds, but it is not all that does.");
+            reasons.add(ProblemWords.of(taken.size() == 1 ? "not-all.one" : "not-all.many"));
         }
         String id = wrong.isEmpty() ? "missed-" + missed.get(0).id() : wrong.get(0).id();
         return mistake(id, reasons.stream().limit(MOST_REASONS).collect(Collectors.joining(" ")));
@@ -156,7 +152,7 @@ final class LetterMarker {
         Task.Arrange task = (Task.Arrange) variant.template().task();
         List<Task.Rule> broken = Orders.broken(task, taken.stream().map(Lettered::id).toList());
         if (broken.isEmpty()) {
-            return said(Verdict.Kind.RIGHT, "Nothing stands before what it needs.");
+            return said(Verdict.Kind.RIGHT, ProblemWords.of("order.right"));
         }
         String reasons =
                 broken.stream()
@@ -167,11 +163,11 @@ final class LetterMarker {
     }
 
     private static String told(Task.Rule rule, List<Lettered> items) {
-        return letter(rule.first(), items)
-                + " belongs before "
-                + letter(rule.then(), items)
-                + ": "
-                + rule.because();
+        return ProblemWords.of(
+                "order.before",
+                letter(rule.first(), items),
+                letter(rule.then(), items),
+                rule.because());
     }
 
     private static String letter(String id, List<Lettered> items) {

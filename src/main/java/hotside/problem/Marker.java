@@ -85,22 +85,15 @@ public final class Marker {
         }
         Typed.Understood answer = (Typed.Understood) typed;
         if (!answer.unitTyped() && needsUnit(ask.quantity())) {
-            return question(
-                    answer,
-                    "In which unit? Type it behind the number, for instance "
-                            + text.strip()
-                            + " "
-                            + scale.label()
-                            + ".");
+            return question(answer, ProblemWords.of("which-unit", text.strip(), scale.told()));
         }
         if (isNumberForPercent(index, answer)) {
             return question(
                     answer,
-                    "The answer is asked in percent, and as typed it is "
-                            + told(index, answer.si())
-                            + ". Type "
-                            + told(index, answer.asTyped())
-                            + " if that is what you mean.");
+                    ProblemWords.of(
+                            "percent-asked",
+                            told(index, answer.si()),
+                            told(index, answer.asTyped())));
         }
         return judge(index, answer, digits(text, answer));
     }
@@ -138,10 +131,8 @@ public final class Marker {
                     Verdict.Kind.COARSE,
                     Optional.empty(),
                     value,
-                    "It begins as it should, but more digits are needed to tell. "
-                            + (digits < USUAL_DIGITS
-                                    ? "Give three figures."
-                                    : "Give one or two figures more."));
+                    ProblemWords.of(
+                            digits < USUAL_DIGITS ? "begins-right.three" : "begins-right.more"));
         }
         List<Variant.Slipped> matches = matches(index, answer, digits);
         if (!matches.isEmpty()) {
@@ -151,13 +142,10 @@ public final class Marker {
                 Verdict.Kind.WRONG,
                 Optional.empty(),
                 value,
-                told(index, value)
-                        + " is "
-                        + direction(value, right.value())
-                        + (isRead()
-                                ? ". Go from the place on the axis to the curve and across; a hint may help."
-                                : ", and no slip that is known here gives this number. Go through it step by step; a hint"
-                                        + " may help."));
+                ProblemWords.of(
+                        isRead() ? "wrong.read" : "wrong.worked",
+                        told(index, value),
+                        ProblemWords.of("direction." + direction(value, right.value()))));
     }
 
     /** True if the number is read off a chart, so that its figures say nothing. */
@@ -167,25 +155,21 @@ public final class Marker {
 
     private static String direction(double value, double right) {
         if (value * right < 0) {
-            return "of the wrong sign";
+            return "sign";
         }
         double ratio = Math.abs(value) / Math.abs(right);
         if (ratio > 8 || ratio < 0.125) {
-            return ratio > 1 ? "far too much" : "far too little";
+            return ratio > 1 ? "far-much" : "far-little";
         }
-        return ratio > 1 ? "too much" : "too little";
+        return ratio > 1 ? "much" : "little";
     }
 
     private String rightFeedback(int index, int digits) {
         String full = Answers.told(variant, index);
         if (isRead()) {
-            return "The curves give " + full + ".";
+            return ProblemWords.of("right.read", full);
         }
-        return digits > TOO_MANY_DIGITS
-                ? "To four figures it is "
-                        + full
-                        + "; more digits than the givens have say nothing."
-                : "To four figures it is " + full + ".";
+        return ProblemWords.of(digits > TOO_MANY_DIGITS ? "right.many-digits" : "right", full);
     }
 
     /** Significant digits as typed: a fraction counts as exact, but boasts of no digits. */
@@ -211,13 +195,9 @@ public final class Marker {
                         off ? Verdict.Kind.CARRIED : Verdict.Kind.RIGHT,
                         Optional.empty(),
                         value,
-                        off
-                                ? "It follows rightly from your earlier answer, which is off: put that right and "
-                                        + Answers.told(variant, index)
-                                        + " comes out here."
-                                : "It follows from your earlier answers as you rounded them; with all their figures "
-                                        + Answers.told(variant, index)
-                                        + " comes out."));
+                        ProblemWords.of(
+                                off ? "carried" : "carried.rounded",
+                                Answers.told(variant, index))));
     }
 
     /** True if an earlier answer was more than rounded. */
@@ -346,11 +326,11 @@ public final class Marker {
             }
         }
         StringBuilder text =
-                new StringBuilder("Your number is what you would get if ")
-                        .append(String.join(", or if ", ifs))
-                        .append(". Check ")
-                        .append(String.join("; and ", checks))
-                        .append('.');
+                new StringBuilder(
+                        ProblemWords.of(
+                                "mistake",
+                                String.join(ProblemWords.of("mistake.or"), ifs),
+                                String.join(ProblemWords.of("mistake.and"), checks)));
         matches.get(0)
                 .mistake()
                 .world()
@@ -369,7 +349,11 @@ public final class Marker {
 
     private String filled(String text, Mistake mistake) {
         return text.replace("{what}", what(mistake.at()))
-                .replace("{other}", mistake.with().map(this::what).orElse("another value"))
+                .replace(
+                        "{other}",
+                        mistake.with()
+                                .map(this::what)
+                                .orElseGet(() -> ProblemWords.of("another-value")))
                 .replace(
                         "{ambient}",
                         Shown.of(variant.ambient(), Quantity.PRESSURE, variant.system(), 4).text());
@@ -378,13 +362,18 @@ public final class Marker {
     private String filled(String text, Misreading misreading) {
         Reading reading = ((Task.Read) variant.template().task()).reading();
         return text.replace("{of}", curve(reading.of()))
-                .replace("{with}", misreading.with().map(this::curve).orElse("another curve"));
+                .replace(
+                        "{with}",
+                        misreading
+                                .with()
+                                .map(this::curve)
+                                .orElseGet(() -> ProblemWords.of("another-curve")));
     }
 
     private String curve(String id) {
         return variant.figures().stream()
                 .flatMap(figure -> figure.curve(id).stream())
-                .map(curve -> "“" + curve.name() + "”")
+                .map(curve -> ProblemWords.of("quoted", curve.name()))
                 .findFirst()
                 .orElse(id);
     }

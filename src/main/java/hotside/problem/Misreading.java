@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.problem;
 
+import hotside.speech.Phrases;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.ResourceBundle;
 
 /**
  * A way to misread a chart.
@@ -23,8 +23,7 @@ public record Misreading(
         Optional<String> world)
         implements NamedMistake {
 
-    private static final ResourceBundle WORDS =
-            ResourceBundle.getBundle("hotside.problem.misreadings");
+    private static final Phrases WORDS = Phrases.of("hotside.problem.misreadings");
 
     /** What is done wrong. */
     enum Sort {
@@ -90,12 +89,12 @@ public record Misreading(
 
     /** The clause after "what you would get if". */
     String clause() {
-        return ifText.orElseGet(() -> WORDS.getString(sort.id() + ".if"));
+        return ifText.orElseGet(() -> WORDS.get(sort.id() + ".if"));
     }
 
     /** The advice after "check". */
     String advice() {
-        return checkText.orElseGet(() -> WORDS.getString(sort.id() + ".check"));
+        return checkText.orElseGet(() -> WORDS.get(sort.id() + ".check"));
     }
 
     /**

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.problem;
 
+import hotside.speech.Language;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -26,9 +27,12 @@ final class NounPhrase {
      */
     static String of(String meaning) {
         String whole = ASIDE.matcher(meaning.strip()).replaceFirst("");
+        if (Language.spoken() != Language.ENGLISH) {
+            return quoted(withoutAside(whole));
+        }
         String first = word(whole, 0);
         if (CLAUSE.contains(first) || first.isEmpty() || Character.isDigit(first.charAt(0))) {
-            return "the value for “" + whole + "”";
+            return quoted(whole);
         }
         String noun = withoutAside(whole);
         if (first.equals("a") || first.equals("an")) {
@@ -36,6 +40,10 @@ final class NounPhrase {
         }
         boolean bare = WITHOUT_ARTICLE.contains(first) || first.endsWith("'s");
         return bare ? noun : "the " + noun;
+    }
+
+    private static String quoted(String text) {
+        return ProblemWords.of("value-for", text);
     }
 
     /** Without what stands behind the first comma, unless the noun is not complete before it. */

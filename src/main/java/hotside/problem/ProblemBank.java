@@ -4,6 +4,7 @@ package hotside.problem;
 import hotside.content.ContentFile;
 import hotside.content.ContentFolder;
 import hotside.content.Finding;
+import hotside.speech.Language;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,6 +21,27 @@ public final class ProblemBank {
     /** The problems that come with the program. */
     public static ProblemBank shipped() {
         return of(ContentFolder.ofResources("hotside/problems"));
+    }
+
+    /** {@link #shipped} in a language; what is not translated stays in English. */
+    public static ProblemBank shipped(Language language) {
+        return language == Language.ENGLISH
+                ? shipped()
+                : shipped()
+                        .translated(
+                                ContentFolder.ofResources("hotside/problems/" + language.code()));
+    }
+
+    /** This bank with the words of the problems that a folder translates. */
+    public ProblemBank translated(ContentFolder folder) {
+        ProblemBank others = new ProblemBank();
+        others.findings.addAll(folder.findings());
+        for (ContentFile file : folder.files()) {
+            ProblemTranslation.read(file, this::find)
+                    .ifPresent(template -> others.add(file, template));
+            others.findings.addAll(file.findings().list());
+        }
+        return with(others);
     }
 
     /** The problems of a folder. */

@@ -331,7 +331,7 @@ final class Sheet {
                                                 SlotScale.of(slot, system),
                                                 bare.ambient(),
                                                 DIGITS,
-                                                DecimalHabit.POINT)
+                                                DecimalHabit.spoken())
                                         .text()
                                         .replace(' ', '\u00a0'));
     }

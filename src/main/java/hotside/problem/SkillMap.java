@@ -5,6 +5,7 @@ import hotside.content.ContentFile;
 import hotside.content.ContentReader;
 import hotside.content.Fields;
 import hotside.content.Findings;
+import hotside.speech.Translations;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -23,6 +24,7 @@ import java.util.Set;
  * .yaml}, so that nobody takes it for a problem.
  */
 public final class SkillMap {
+    private static final Translations NAMES = Translations.of("hotside.problem.skills");
     private static final String RESOURCE = "hotside/problems/skills.yaml";
 
     /**
@@ -40,6 +42,12 @@ public final class SkillMap {
         public Skill {
             needs = List.copyOf(needs);
             slips = List.copyOf(slips);
+        }
+
+        /** In the language spoken, where it has a name there. */
+        @Override
+        public String name() {
+            return NAMES.find(id).orElse(name);
         }
     }
 
@@ -135,7 +143,9 @@ public final class SkillMap {
 
     /** The strands by id, with their names. */
     public Map<String, String> strands() {
-        return Collections.unmodifiableMap(strands);
+        Map<String, String> named = new LinkedHashMap<>();
+        strands.forEach((id, name) -> named.put(id, NAMES.find(id).orElse(name)));
+        return Collections.unmodifiableMap(named);
     }
 
     /** All skills, in the order of the file. */

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.problem;
 
+import hotside.speech.Phrases;
 import hotside.unit.Units;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.ResourceBundle;
 
 /**
  * The slips that people make with numbers: each spoils one value, and the same relations are worked
@@ -71,7 +71,7 @@ public enum Slips {
         double of(double value, Surroundings surroundings);
     }
 
-    private static final ResourceBundle WORDS = ResourceBundle.getBundle("hotside.problem.slips");
+    private static final Phrases WORDS = Phrases.of("hotside.problem.slips");
 
     private final Spoil spoil;
 
@@ -147,21 +147,21 @@ public enum Slips {
 
     /** The clause after "what you would get if", with {@code {what}} for the value concerned. */
     public String ifText() {
-        return WORDS.getString(id() + ".if");
+        return WORDS.get(id() + ".if");
     }
 
     /** {@link #ifText} where the answer itself is counted from the wrong zero. */
     String answerIfText() {
-        return WORDS.getString(id() + ".answer.if");
+        return WORDS.get(id() + ".answer.if");
     }
 
     /** {@link #checkText} where the answer itself is counted from the wrong zero. */
     String answerCheckText() {
-        return WORDS.getString(id() + ".answer.check");
+        return WORDS.get(id() + ".answer.check");
     }
 
     /** The advice after "check". */
     public String checkText() {
-        return WORDS.getString(id() + ".check");
+        return WORDS.get(id() + ".check");
     }
 }

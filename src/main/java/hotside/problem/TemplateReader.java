@@ -51,7 +51,7 @@ public final class TemplateReader {
     private final Findings findings;
     private final Fields fields;
 
-    private TemplateReader(ContentFile file) {
+    TemplateReader(ContentFile file) {
         this.file = file;
         this.findings = file.findings();
         this.fields = file.fields();
@@ -478,7 +478,8 @@ public final class TemplateReader {
     /**
      * @param names of all givens, those that could not be read among them
      */
-    private void checkText(Body body, List<Given> givens, List<String> names, Task task) {
+    /** Every value that is told is a given, and every given is told. */
+    void checkText(Body body, List<Given> givens, List<String> names, Task task) {
         TaskReader.texts(task).forEach((what, text) -> refuseUnknownValues(what, text, names));
         long dollars = file.body().chars().filter(c -> c == '$').count();
         if (dollars > MOST_DOLLARS) {
@@ -548,7 +549,7 @@ public final class TemplateReader {
     }
 
     /** The parts of the body: prompt, three hints, why. */
-    private static final class Body {
+    static final class Body {
         private static final Pattern ITEM = Pattern.compile("\\d+[.)]\\s+(.*)");
         private static final int HINTS = 3;
         private static final String HINT = "Hints";

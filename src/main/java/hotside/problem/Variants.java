@@ -8,9 +8,11 @@ import hotside.relation.SlotScale;
 import hotside.relation.Values;
 import hotside.statistics.draw.SplitMix64;
 import hotside.trial.Trial;
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 import hotside.unit.Scale;
+import hotside.unit.Shown;
 import hotside.unit.UnitSystem;
 import hotside.unit.Units;
 import java.math.BigDecimal;
@@ -240,7 +242,7 @@ public final class Variants {
                                                             ambient))
                             .toList();
             givens.put(given.name(), given.isRow() ? (Object) si : si.get(0));
-            String label = picked.scale().label();
+            String label = picked.scale().told();
             String numbers =
                     picked.numbers().stream()
                             .map(n -> told(given, n))
@@ -252,12 +254,14 @@ public final class Variants {
 
         private static String told(Given given, BigDecimal number) {
             if (given.quantity() == Quantity.FLAG) {
-                return number.signum() == 0 ? "no" : "yes";
+                return Shown.of(number.signum(), Quantity.FLAG, UnitSystem.SI_SHOP, 1).text();
             }
             boolean plain = number.precision() - number.scale() <= 10 && number.scale() <= 10;
-            return plain
-                    ? number.toPlainString().replace('-', '−')
-                    : Numbers.plain(number.doubleValue());
+            return DecimalHabit.spoken()
+                    .write(
+                            plain
+                                    ? number.toPlainString().replace('-', '−')
+                                    : Numbers.plain(number.doubleValue()));
         }
 
         Variant variant(long seed, SplitMix64 random) {

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.relation;
 
+import hotside.speech.Translations;
 import hotside.unit.Quantity;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.DoubleUnaryOperator;
@@ -28,6 +30,9 @@ import java.util.stream.Collectors;
  * }</pre>
  */
 public final class Relation {
+    /** By {@code id.title}, {@code id.says}, {@code id.slot}, {@code id.step.name}. */
+    static final Translations CARDS = Translations.of("hotside.relation.cards");
+
     private final String id;
     private final String title;
     private final String topic;
@@ -48,8 +53,8 @@ public final class Relation {
         this.topic = draft.topic;
         this.says = draft.says;
         this.tex = draft.tex;
-        this.inputs = List.copyOf(draft.inputs);
-        this.outputs = List.copyOf(draft.outputs);
+        this.inputs = draft.inputs.stream().map(slot -> slot.of(id)).toList();
+        this.outputs = draft.outputs.stream().map(slot -> slot.of(id)).toList();
         this.assumptions = List.copyOf(draft.assumptions);
         this.sources = List.copyOf(draft.sources);
         this.function = function;
@@ -78,16 +83,17 @@ public final class Relation {
     }
 
     public String title() {
-        return title;
+        return CARDS.find(id + ".title").orElse(title);
     }
 
     public String topic() {
-        return topic;
+        String key = topic.toLowerCase(Locale.ROOT).replace(' ', '-');
+        return CARDS.find("topic." + key).orElse(topic);
     }
 
     /** What it is, in one or two plain sentences. */
     public String says() {
-        return says;
+        return CARDS.find(id + ".says").orElse(says);
     }
 
     /** The law in TeX. */

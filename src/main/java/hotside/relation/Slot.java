@@ -45,7 +45,11 @@ public final class Slot {
     private final String siShown;
     private final String usShown;
 
+    /** The id of the relation that it belongs to; empty while it belongs to none. */
+    private final String relation;
+
     private Slot(Draft d) {
+        this.relation = d.relation;
         this.name = d.name;
         this.symbol = d.symbol;
         this.kind = d.kind;
@@ -154,6 +158,13 @@ public final class Slot {
         return d.build();
     }
 
+    /** The slot as one of a relation, which knows its words in other languages. */
+    Slot of(String relationId) {
+        Draft d = new Draft(this);
+        d.relation = relationId;
+        return d.build();
+    }
+
     /** Makes the slot optional. */
     public Slot orElse(double value) {
         Draft d = new Draft(this);
@@ -214,7 +225,7 @@ public final class Slot {
     }
 
     public String meaning() {
-        return meaning;
+        return Relation.CARDS.find(relation + "." + name).orElse(meaning);
     }
 
     public double min() {
@@ -246,7 +257,9 @@ public final class Slot {
 
     /** What weakens outside the good range; empty where nothing was said. */
     public String usualReason() {
-        return usualReason;
+        return usualReason.isEmpty()
+                ? usualReason
+                : Relation.CARDS.find(relation + ".beyond." + name).orElse(usualReason);
     }
 
     /** A {@code Double}, {@code List<Double>} or {@code String} to start from. */
@@ -313,6 +326,7 @@ public final class Slot {
         private List<String> choices = List.of();
         private String siShown;
         private String usShown;
+        private String relation = "";
 
         Draft(String name, String symbol, Kind kind, Quantity quantity, String meaning) {
             this.name = name;
@@ -337,6 +351,7 @@ public final class Slot {
             choices = s.choices;
             siShown = s.siShown;
             usShown = s.usShown;
+            relation = s.relation;
         }
 
         Slot build() {

@@ -67,7 +67,7 @@ public final class Working {
             String text) {
         if (steps != null) {
             Quantity known = quantity == Quantity.AS_MEASURED ? relation.measured() : quantity;
-            steps.add(new Step(name, symbol, known, formula, value, text, false));
+            steps.add(new Step(name, symbol, known, formula, value, told(name, text), false));
         }
         return value;
     }
@@ -83,9 +83,20 @@ public final class Working {
         if (steps != null) {
             Slot output = relation.outputs().get(index);
             steps.add(
-                    new Step(slot, output.symbol(), output.quantity(), formula, value, text, true));
+                    new Step(
+                            slot,
+                            output.symbol(),
+                            output.quantity(),
+                            formula,
+                            value,
+                            told(slot, text),
+                            true));
         }
         return value;
+    }
+
+    private String told(String step, String text) {
+        return Relation.CARDS.find(relation.id() + ".step." + step).orElse(text);
     }
 
     /** Warns, if the condition holds, that an assumption is weakened. */

@@ -4,6 +4,7 @@ package hotside.runlog;
 import hotside.runlog.Comparison.Gain;
 import hotside.statistics.Estimate;
 import hotside.statistics.GainSplitRegression;
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 import hotside.unit.Shown;
@@ -70,7 +71,7 @@ public final class ComparisonWords {
 
     private String interval(double value, double half, Quantity quantity) {
         return "; with "
-                + Numbers.upTo(100 * confidence, DIGITS)
+                + DecimalHabit.spoken().write(Numbers.upTo(100 * confidence, DIGITS))
                 + " % confidence between "
                 + shown(value - half, quantity)
                 + " and "
@@ -249,7 +250,11 @@ public final class ComparisonWords {
                         : share < 0.5
                                 ? "the smaller part"
                                 : share <= 1 ? "the larger part" : "more than all";
-        return "explains " + size + " (" + Numbers.upTo(100 * share, 2) + " %) of";
+        return "explains "
+                + size
+                + " ("
+                + DecimalHabit.spoken().write(Numbers.upTo(100 * share, 2))
+                + " %) of";
     }
 
     private String byRegression(Gain gain, RegressionSplit split) {

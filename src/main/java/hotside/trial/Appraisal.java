@@ -7,6 +7,7 @@ import hotside.cell.OperatingPoint;
 import hotside.cell.Rig;
 import hotside.statistics.MeanSpread;
 import hotside.statistics.OrderBalance;
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 import hotside.unit.Shown;
@@ -226,7 +227,7 @@ public final class Appraisal {
                 straight == 0
                         ? "A drift that goes on steadily falls out of this order."
                         : "For each unit that the bench drifts from pull to pull, this order puts "
-                                + Numbers.upTo(straight, 3)
+                                + DecimalHabit.spoken().write(Numbers.upTo(straight, 3))
                                 + " units into the gain.";
         String warm =
                 plan.warmUp() == 0

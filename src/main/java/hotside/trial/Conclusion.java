@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.trial;
 
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 import hotside.unit.Shown;
@@ -130,7 +131,7 @@ public record Conclusion(Optional<Interval> gain, Optional<Interval> atEqualBoos
                     topic,
                     told
                             + " It covers the truth, but is "
-                            + Numbers.upTo(share, 2)
+                            + DecimalHabit.spoken().write(Numbers.upTo(share, 2))
                             + " times as wide as these pulls allow, so it says little.");
         }
         return share < NARROW

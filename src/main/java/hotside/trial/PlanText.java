@@ -244,7 +244,7 @@ public final class PlanText {
     }
 
     private static Typed typed(String text, Quantity quantity, Scale scale, double ambient) {
-        return Typed.read(text, new Expected(quantity, scale, ambient, DecimalHabit.POINT));
+        return Typed.read(text, new Expected(quantity, scale, ambient, DecimalHabit.spoken()));
     }
 
     private static double si(String what, String text, Typed typed) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.unit;
 
+import hotside.speech.Language;
+
 /** The decimal mark that a person writes, which decides what {@code 1,234} means. */
 public enum DecimalHabit {
     /** {@code 1.5}; a comma before three digits groups thousands. */
@@ -9,6 +11,11 @@ public enum DecimalHabit {
     COMMA,
     /** Not known yet: where both readings make sense, ask. */
     UNKNOWN;
+
+    /** The mark of the language that the program speaks, for numbers that people read. */
+    public static DecimalHabit spoken() {
+        return Language.spoken().decimalMark() == ',' ? COMMA : POINT;
+    }
 
     /** A number that was written with a point, with this person's mark instead. */
     public String write(String number) {

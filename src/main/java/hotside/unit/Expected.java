@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.unit;
 
+import java.util.Locale;
+
 /**
  * What a field expects a person to type.
  *
@@ -54,22 +56,25 @@ public record Expected(Quantity quantity, Scale scale, double ambient, DecimalHa
     /** A whole sentence: what was expected, with an example. */
     String sentence() {
         return switch (quantity) {
-            case FLAG -> "Type yes or no.";
-            case COUNT -> "A whole number was expected, such as 4.";
-            default -> expectation() + ", such as " + example() + ".";
+            case FLAG -> UnitWords.of("type-yes-or-no");
+            case COUNT -> UnitWords.of("such-as", expectation(), "4");
+            default -> UnitWords.of("such-as", expectation(), example());
         };
     }
 
     /** A number as it could be typed, with its unit. */
     String example() {
         Scale shown = scale == null ? quantity.shown(UnitSystem.SI_SHOP) : scale;
-        return Shown.join(habit.write("12.5"), shown);
+        return Shown.join(written("12.5"), shown);
+    }
+
+    /** Numbers that were written with a point, with the person's mark, or that of the language. */
+    String written(String numbers) {
+        return (habit == DecimalHabit.UNKNOWN ? DecimalHabit.spoken() : habit).write(numbers);
     }
 
     /** {@code A gauge pressure was expected}, to be gone on with. */
     String expectation() {
-        String words = quantity.words();
-        String article = "aeiou".indexOf(words.charAt(0)) >= 0 ? "An " : "A ";
-        return article + words + " was expected";
+        return UnitWords.of("expected." + quantity.name().toLowerCase(Locale.ROOT));
     }
 }

@@ -12,8 +12,8 @@ final class LineReader {
     /** A number with its unit is a few characters; this keeps pasted pages out. */
     static final int LONGEST = 200;
 
-    private static final Set<String> YES = Set.of("yes", "y", "true", "1", "on");
-    private static final Set<String> NO = Set.of("no", "n", "false", "0", "off");
+    private static final Set<String> YES = Set.of("yes", "y", "true", "1", "on", "ja", "j");
+    private static final Set<String> NO = Set.of("no", "n", "false", "0", "off", "nein");
     private static final Pattern FEET_INCHES =
             Pattern.compile(
                     "([+-]?)([0-9]+) ?(?:'|′|ft|feet|foot) ?-? ?([0-9].*?) ?(?:\"|''|in\\.?|inch|inches)",
@@ -30,11 +30,11 @@ final class LineReader {
 
     Typed read(String text) {
         if (text.length() > LONGEST) {
-            return not("That is " + text.length() + " characters long. " + expected.sentence());
+            return not(UnitWords.of("too-long", text.length(), expected.sentence()));
         }
         String line = Spelling.tidy(text);
         if (line.isEmpty()) {
-            return not("Nothing was typed. " + expected.sentence());
+            return not(UnitWords.of("nothing", expected.sentence()));
         }
         if (expected.quantity() == Quantity.FLAG) {
             return flag(line);
@@ -48,9 +48,10 @@ final class LineReader {
                 .orElseGet(
                         () ->
                                 not(
-                                        Spelling.quote(line)
-                                                + " does not begin with a number. "
-                                                + expected.sentence()));
+                                        UnitWords.of(
+                                                "no-number",
+                                                Spelling.quote(line),
+                                                expected.sentence())));
     }
 
     private Typed flag(String line) {
@@ -59,17 +60,14 @@ final class LineReader {
             double value = YES.contains(word) ? 1 : 0;
             return new Typed.Understood(value, value, Quantity.FLAG.siScale(), false, 1);
         }
-        return not(Spelling.quote(line) + " is neither yes nor no. " + expected.sentence());
+        return not(UnitWords.of("neither", Spelling.quote(line), expected.sentence()));
     }
 
     private Typed feetAndInches(Matcher feet, String line) {
         Optional<NumberText> inches =
                 NumberText.read(feet.group(3)).filter(n -> n.rest().isEmpty() && !n.eitherWay());
         if (inches.isEmpty() || Double.isNaN(inches.get().value())) {
-            return not(
-                    "The inches in "
-                            + Spelling.quote(line)
-                            + " are not a number. Type feet and inches like 5' 6.5\".");
+            return not(UnitWords.of("inches", Spelling.quote(line)));
         }
         double size = INCHES_IN_A_FOOT * Double.parseDouble(feet.group(2)) + inches.get().value();
         double signed = feet.group(1).equals("-") ? -size : size;
@@ -80,10 +78,7 @@ final class LineReader {
 
     private Typed withUnit(NumberText number, String line) {
         if (Double.isNaN(number.value())) {
-            return not(
-                    "The marks in "
-                            + Spelling.quote(number.typed())
-                            + " stand in odd places. Type a number like 1234.5 or 1234,5.");
+            return not(UnitWords.of("odd-marks", Spelling.quote(number.typed())));
         }
         Optional<Scale> found = units.scale(number.rest());
         if (found.isEmpty()) {
@@ -108,25 +103,28 @@ final class LineReader {
     }
 
     private static String question(NumberText number, Scale scale) {
-        return Spelling.quote(number.typed())
-                + " can be read in two ways: with a decimal mark it is "
-                + Shown.join(Numbers.plain(number.value()), scale)
-                + ", with a mark between thousands it is "
-                + Shown.join(Numbers.plain(number.grouped()), scale)
-                + ". Which did you mean?";
+        String mark = String.valueOf(number.mark());
+        return UnitWords.of(
+                "two-ways",
+                Spelling.quote(number.typed()),
+                told(number.value(), scale),
+                told(number.grouped(), scale),
+                number.typed() + "0",
+                number.typed().replace(mark, ""));
+    }
+
+    private static String told(double value, Scale scale) {
+        return Shown.join(DecimalHabit.spoken().write(Numbers.plain(value)), scale);
     }
 
     private Typed understood(
             double value, Scale scale, boolean unitTyped, int digits, String line) {
         double si = scale.toSi(value, expected.quantity(), expected.ambient());
         if (!Double.isFinite(si)) {
-            return not(
-                    Spelling.quote(line)
-                            + " is too large to work with, or divides by zero. "
-                            + expected.sentence());
+            return not(UnitWords.of("too-large", Spelling.quote(line), expected.sentence()));
         }
         if (expected.quantity() == Quantity.COUNT && value != Math.rint(value)) {
-            return not(Spelling.quote(line) + " is not a whole number. " + expected.sentence());
+            return not(UnitWords.of("not-whole", Spelling.quote(line), expected.sentence()));
         }
         return new Typed.Understood(si, value, scale, unitTyped, digits);
     }

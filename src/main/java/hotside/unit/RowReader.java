@@ -26,9 +26,7 @@ final class RowReader {
         List<String> cells = cells(Spelling.marks(text));
         if (cells.isEmpty()) {
             return new Typed.NotUnderstood(
-                    "Nothing was typed. Type the readings with a space between them, such as "
-                            + expected.habit().write("12.5 12.7")
-                            + ".");
+                    UnitWords.of("no-readings", expected.written("12.5 12.7")));
         }
         Expected known = expected.withHabit(habit(cells));
         Typed.Row row = read(cells, known);
@@ -44,7 +42,7 @@ final class RowReader {
                 readings.add(understood);
             } else if (typed instanceof Typed.NotUnderstood not) {
                 return new Typed.NotUnderstood(
-                        "Reading " + (readings.size() + 1) + ": " + not.message());
+                        UnitWords.of("reading", readings.size() + 1, not.message()));
             } else {
                 return (Typed.Ambiguous) typed;
             }
@@ -68,11 +66,7 @@ final class RowReader {
                         .filter(i -> !readings.get(i).unitTyped())
                         .findFirst()
                         .orElse(0);
-        return new Typed.NotUnderstood(
-                "Reading "
-                        + (bare + 1)
-                        + " has no unit, but others have. Type a unit after every reading, or one"
-                        + " after the last for all.");
+        return new Typed.NotUnderstood(UnitWords.of("reading-bare", bare + 1));
     }
 
     /** One text for each reading, its unit with it. */

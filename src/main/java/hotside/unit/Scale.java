@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.unit;
 
+import java.util.Locale;
+
 /**
  * A unit with the zero it is counted from: {@code kPa gauge}, {@code kPa abs}, {@code mm}.
  *
@@ -24,7 +26,17 @@ public record Scale(Unit unit, Reference reference) {
                 .orElseThrow(() -> new IllegalArgumentException(reader.complaint(tidy)));
     }
 
-    /** As printed beside a number; empty for a pure number. */
+    /** As a person reads it beside a number, in the language spoken; empty for a pure number. */
+    public String told() {
+        String symbol = unit.told();
+        return reference == Reference.NONE
+                ? symbol
+                : symbol
+                        + " "
+                        + UnitWords.of("reference." + reference.name().toLowerCase(Locale.ROOT));
+    }
+
+    /** As files write it beside a number, whatever the language; empty for a pure number. */
     public String label() {
         String symbol = unit.symbol().equals("1") ? "" : unit.symbol();
         return switch (reference) {

@@ -30,7 +30,7 @@ public record Shown(String number, Scale scale) {
         boolean finite = Double.isFinite(value);
         String number =
                 switch (quantity) {
-                    case FLAG -> si == 0 ? "no" : "yes";
+                    case FLAG -> UnitWords.of(si == 0 ? "no" : "yes");
                     case COUNT ->
                             finite
                                     ? Numbers.plain(Math.rint(value))
@@ -40,7 +40,7 @@ public record Shown(String number, Scale scale) {
         return new Shown(habit.write(number), scale);
     }
 
-    /** In the units of this shop, with the standard atmosphere around and a decimal point. */
+    /** In the units of this shop, with the standard atmosphere around, in the language spoken. */
     public static Shown of(double si, Quantity quantity, UnitSystem system, int digits) {
         return of(
                 si,
@@ -48,7 +48,7 @@ public record Shown(String number, Scale scale) {
                 quantity.shown(system),
                 Units.STANDARD_ATMOSPHERE,
                 digits,
-                DecimalHabit.POINT);
+                DecimalHabit.spoken());
     }
 
     /** Number and unit together. */
@@ -65,7 +65,7 @@ public record Shown(String number, Scale scale) {
 
     /** A number with the unit after it; the degree of an angle closes up, as NIST SP 811 has it. */
     static String join(String number, Scale scale) {
-        String label = scale.label();
+        String label = scale.told();
         return label.isEmpty() || label.equals("°") ? number + label : number + " " + label;
     }
 }

@@ -23,4 +23,9 @@ public record Unit(
     public Unit {
         aliases = List.copyOf(aliases);
     }
+
+    /** The symbol as a person reads it in the language spoken; empty for a pure number. */
+    public String told() {
+        return symbol.equals("1") ? "" : UnitWords.symbol(symbol);
+    }
 }

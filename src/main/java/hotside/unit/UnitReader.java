@@ -15,12 +15,14 @@ import java.util.stream.Stream;
 final class UnitReader {
     private static final Pattern MARK =
             Pattern.compile(
-                    "(?<unit>.*?)[ ,(-]*(?:(?<gauge>gauge|gage|ga|g)|(?<absolute>absolute|abs|a)|(?<difference>diff|d))[.)]*",
-                    Pattern.CASE_INSENSITIVE);
+                    "(?<unit>.*?)[ ,(-]*(?:(?<gauge>gauge|gage|ga|g|überdruck|ü|relativ|rel)|(?<absolute>absolute|absolut|abs|a)|(?<difference>differenz|diff|d))[.)]*",
+                    Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     private static final Pattern WORD =
-            Pattern.compile("(gauge|gage|absolute|abs)\\.?", Pattern.CASE_INSENSITIVE);
+            Pattern.compile(
+                    "(gauge|gage|absolute|absolut|abs|überdruck|relativ|rel)\\.?",
+                    Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     private static final Pattern VACUUM =
-            Pattern.compile(".*(?:vac|vacuum|hgv)\\.?", Pattern.CASE_INSENSITIVE);
+            Pattern.compile(".*(?:vac|vacuum|hgv|vakuum|unterdruck)\\.?", Pattern.CASE_INSENSITIVE);
     private static final double NEAR = 0.34;
 
     private final Expected expected;
@@ -73,18 +75,13 @@ final class UnitReader {
     String complaint(NumberText number, String line) {
         String spelling = number.rest();
         if (spelling.isEmpty()) {
-            return Spelling.quote(line)
-                    + " has no unit. Type the unit after the number, such as "
-                    + expected.example()
-                    + ".";
+            return UnitWords.of("no-unit", Spelling.quote(line), expected.example());
         }
         if (startsANumber(spelling)) {
-            return Spelling.quote(line) + " holds more than one number. " + expected.sentence();
+            return UnitWords.of("two-numbers", Spelling.quote(line), expected.sentence());
         }
         if (quantity.dimension() == Dimension.PRESSURE && VACUUM.matcher(spelling).matches()) {
-            return "Type a vacuum as a negative gauge pressure, such as −"
-                    + expected.habit().write("12.5")
-                    + " inHg gauge.";
+            return UnitWords.of("vacuum", expected.written("12.5"));
         }
         return tooMuch(number).orElseGet(() -> complaint(spelling));
     }
@@ -106,10 +103,10 @@ final class UnitReader {
             String unit = Spelling.tidy(spelling.substring(0, end));
             if (scale(unit).isPresent()) {
                 return Optional.of(
-                        Spelling.quote(number.typed() + " " + unit)
-                                + " was understood, but not "
-                                + Spelling.quote(spelling.substring(end + 1))
-                                + " after it. Leave that out.");
+                        UnitWords.of(
+                                "too-much",
+                                Spelling.quote(number.typed() + " " + unit),
+                                Spelling.quote(spelling.substring(end + 1))));
             }
         }
         return Optional.empty();
@@ -123,14 +120,24 @@ final class UnitReader {
         if (measured.isEmpty()) {
             return Optional.empty();
         }
-        String words = measured.stream().map(UnitReader::words).collect(Collectors.joining(" or "));
+        String words =
+                measured.stream()
+                        .map(UnitReader::words)
+                        .collect(Collectors.joining(UnitWords.of("or")));
         return Optional.of(
-                Spelling.quote(spelling) + " is a unit of " + words + ". " + candidates());
+                UnitWords.of("other-dimension", Spelling.quote(spelling), words, candidates()));
     }
 
     private String unknown(String spelling) {
-        String near = nearest(spelling).map(u -> "; did you mean " + u + "?").orElse(".");
-        return "The unit " + Spelling.quote(spelling) + " is not known" + near + " " + candidates();
+        return nearest(spelling)
+                .map(
+                        near ->
+                                UnitWords.of(
+                                        "unknown-near",
+                                        Spelling.quote(spelling),
+                                        near,
+                                        candidates()))
+                .orElseGet(() -> UnitWords.of("unknown", Spelling.quote(spelling), candidates()));
     }
 
     private String candidates() {
@@ -141,8 +148,8 @@ final class UnitReader {
                         .toList();
         String sentence = expected.expectation();
         return symbols.isEmpty()
-                ? sentence + ", without a unit."
-                : sentence + ", in " + listed(symbols) + ".";
+                ? UnitWords.of("without-unit", sentence)
+                : UnitWords.of("in-units", sentence, listed(symbols));
     }
 
     private Optional<String> nearest(String spelling) {
@@ -164,13 +171,15 @@ final class UnitReader {
     }
 
     static String words(Dimension dimension) {
-        return dimension.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return UnitWords.of("dimension." + dimension.name().toLowerCase(Locale.ROOT));
     }
 
     private static String listed(List<String> symbols) {
         int last = symbols.size() - 1;
         return last == 0
                 ? symbols.get(0)
-                : String.join(", ", symbols.subList(0, last)) + " or " + symbols.get(last);
+                : String.join(", ", symbols.subList(0, last))
+                        + UnitWords.of("or")
+                        + symbols.get(last);
     }
 }

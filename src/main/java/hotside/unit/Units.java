@@ -306,7 +306,7 @@ public final class Units {
         unit(Dimension.TIME, "h", "hour", 3600, "hr", "hours");
 
         unit(Dimension.RATIO, "1", "one", 1);
-        unit(Dimension.RATIO, "%", "percent", 0.01, "percent", "pct");
+        unit(Dimension.RATIO, "%", "percent", 0.01, "percent", "pct", "Prozent");
 
         unit(Dimension.SPECIFIC_ENERGY, "J/kg", "joule per kilogram", 1);
         unit(Dimension.SPECIFIC_ENERGY, "kJ/kg", "kilojoule per kilogram", 1e3);

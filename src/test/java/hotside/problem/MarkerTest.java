@@ -131,7 +131,8 @@ class MarkerTest {
         assertVerdict(
                 Verdict.Kind.ASK,
                 "“1,234” can be read in two ways: with a decimal mark it is 1.234 N, with a mark between"
-                        + " thousands it is 1234 N. Which did you mean?",
+                        + " thousands it is 1234 N. Which did you mean? Type 1,2340 for the first, 1234"
+                        + " for the second.",
                 verdict);
     }
 

@@ -131,7 +131,7 @@ class TypedTest {
             assertEquals(
                     "“1,234” can be read in two ways: with a decimal mark it is 1.234 bar gauge,"
                             + " with a mark between thousands it is 1234 bar gauge. Which did you"
-                            + " mean?",
+                            + " mean? Type 1,2340 for the first, 1234 for the second.",
                     asked.question());
             assertEquals(123_400, asked.asDecimal().si(), 1e-9);
             assertEquals(123_400_000, asked.asGrouped().si(), 1e-6);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.page.diagram;
 
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 
@@ -27,7 +28,7 @@ final class CurveDrawings {
                         + told(f.si("second"))
                         + ". On the cut axis the change",
                 "looks "
-                        + Numbers.significant(f.si("exaggeration"), 3)
+                        + DecimalHabit.spoken().write(Numbers.significant(f.si("exaggeration"), 3))
                         + " times as large as it is.");
         return new Picture(
                 s,
@@ -40,7 +41,7 @@ final class CurveDrawings {
                         + " to "
                         + told(f.si("axisHigh"))
                         + " the change looks "
-                        + Numbers.significant(f.si("exaggeration"), 3)
+                        + DecimalHabit.spoken().write(Numbers.significant(f.si("exaggeration"), 3))
                         + " times as large as it is.");
     }
 
@@ -59,7 +60,7 @@ final class CurveDrawings {
     }
 
     private static String told(double value) {
-        return Numbers.upTo(value, 4);
+        return DecimalHabit.spoken().write(Numbers.upTo(value, 4));
     }
 
     /** A peak and its moving average. */

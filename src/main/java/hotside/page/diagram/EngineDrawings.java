@@ -8,41 +8,36 @@ final class EngineDrawings {
     /** From the filter to the tail pipe. */
     static Picture airPath() {
         Sketch s = new Sketch(350);
-        box(s, 15, 25, 80, 44, "filter");
-        wheel(s, 160, 47, "compressor");
-        box(s, 300, 25, 90, 44, "charge cooler");
+        box(s, 15, 25, 80, 44, DrawingWords.of("path.filter"));
+        wheel(s, 160, 47, DrawingWords.of("path.compressor"));
+        box(s, 300, 25, 90, 44, DrawingWords.of("path.cooler"));
         s.arrow("cool", 95, 47, 128, 47).arrow("cool", 192, 47, 298, 47);
-        s.say(213, 36, "hot, dense");
+        s.say(213, 36, DrawingWords.of("path.hot"));
         s.path("cool-line", "M", 345, 69, "L", 345, 136);
         s.arrow("cool", 345, 126, 345, 150);
-        s.say(355, 105, "boost, p2,", "cooled");
+        s.say(355, 105, DrawingWords.lines("path.boost"));
         s.rect("metal", 190, 152, 270, 60);
-        s.middle(325, 176, "engine").words("quiet-words", "middle", 325, 196, "fuel goes in here");
+        s.middle(325, 176, DrawingWords.of("path.engine"))
+                .words("quiet-words", "middle", 325, 196, DrawingWords.of("path.fuel"));
         s.arrow("hot", 190, 182, 148, 182);
         s.path("hot-line", "M", 148, 182, "L", 120, 182, "L", 120, 230);
         s.arrow("hot", 120, 220, 120, 238);
-        s.end(110, 178, "exhaust", "manifold, p3");
+        s.end(110, 178, DrawingWords.lines("path.exhaust"));
         wheel(s, 160, 270, "");
         s.arrow("hot", 120, 238, 134, 252);
-        s.end(118, 284, "turbine");
+        s.end(118, 284, DrawingWords.of("path.turbine"));
         s.line("thin", 160, 84, 160, 238);
-        s.say(168, 118, "shaft");
+        s.say(168, 118, DrawingWords.of("path.shaft"));
         s.arrow("hot", 192, 270, 300, 270);
-        s.say(206, 292, "downpipe, p4");
-        box(s, 300, 248, 80, 44, "muffler");
+        s.say(206, 292, DrawingWords.of("path.downpipe"));
+        box(s, 300, 248, 80, 44, DrawingWords.of("path.muffler"));
         s.arrow("hot", 380, 270, 455, 270);
-        s.end(455, 292, "outside");
+        s.end(455, 292, DrawingWords.of("path.outside"));
         s.path("dash", "M", 120, 232, "L", 60, 232, "L", 60, 322, "L", 250, 322, "L", 250, 276);
         s.circle("blank", 60, 300, 13);
         s.line("edge", 51, 291, 69, 309);
-        s.say(80, 340, "wastegate: exhaust that goes round the turbine");
-        return new Picture(
-                s,
-                "The way of the gas. Air goes through a filter into the compressor, comes out hot and dense,"
-                        + " is cooled in the charge cooler and enters the engine at boost pressure, p2. Exhaust"
-                        + " leaves through the manifold at p3, drives the turbine, which turns the compressor"
-                        + " through a shaft, and leaves at p4 through downpipe and muffler. A wastegate lets"
-                        + " some exhaust go round the turbine.");
+        s.say(80, 340, DrawingWords.of("path.gate"));
+        return new Picture(s, DrawingWords.of("path.words"));
     }
 
     private static void box(Sketch s, double x, double y, double w, double h, String name) {

@@ -77,13 +77,19 @@ final class Facts {
                         SlotScale.of(known, system),
                         ambient,
                         DIGITS,
-                        DecimalHabit.POINT)
+                        DecimalHabit.spoken())
                 .text();
     }
 
     /** Some number as the shop says it. */
     String told(double si, Quantity quantity) {
-        return Shown.of(si, quantity, quantity.shown(system), ambient, DIGITS, DecimalHabit.POINT)
+        return Shown.of(
+                        si,
+                        quantity,
+                        quantity.shown(system),
+                        ambient,
+                        DIGITS,
+                        DecimalHabit.spoken())
                 .text();
     }
 
@@ -96,7 +102,7 @@ final class Facts {
                         SlotScale.of(known, system),
                         ambient,
                         DIGITS,
-                        DecimalHabit.POINT)
+                        DecimalHabit.spoken())
                 .text();
     }
 }

@@ -4,6 +4,7 @@ package hotside.page.diagram;
 import hotside.catalogue.Catalogue;
 import hotside.relation.RelationException;
 import hotside.relation.Values;
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import hotside.unit.Quantity;
 import java.util.ArrayList;
@@ -78,7 +79,10 @@ final class PipeDrawings {
         corner(s, 300, 40, bore, angle);
         s.words("strong", "start", 24, 20, "bend")
                 .words("strong", "start", 250, 20, "corner of cut pieces");
-        s.say(24, 176, "radius " + Numbers.significant(ratio, 2) + " bores");
+        s.say(
+                24,
+                176,
+                "radius " + DecimalHabit.spoken().write(Numbers.significant(ratio, 2)) + " bores");
         double most = Math.max(smooth, Math.max(one, three));
         double scale = 250 / most;
         bar(s, 206, "cool", smooth * scale, "bend", smooth);
@@ -98,11 +102,11 @@ final class PipeDrawings {
                 "A turn of "
                         + f.told("angle")
                         + " as a bend and as a corner of cut pieces. In velocity heads the bend costs "
-                        + Numbers.significant(smooth, 2)
+                        + DecimalHabit.spoken().write(Numbers.significant(smooth, 2))
                         + ", three cuts "
-                        + Numbers.significant(three, 2)
+                        + DecimalHabit.spoken().write(Numbers.significant(three, 2))
                         + ", a single cut "
-                        + Numbers.significant(one, 2)
+                        + DecimalHabit.spoken().write(Numbers.significant(one, 2))
                         + ". At this flow the bend costs "
                         + f.told("drop")
                         + ".");
@@ -126,7 +130,7 @@ final class PipeDrawings {
             Sketch s, double y, String ink, double length, String name, double value) {
         s.end(98, y + 15, name);
         s.rect(ink, 106, y, length, 22).line(ink + "-line", 106, y, 106, y + 22);
-        s.say(112 + length, y + 15, Numbers.significant(value, 2));
+        s.say(112 + length, y + 15, DecimalHabit.spoken().write(Numbers.significant(value, 2)));
     }
 
     /** A piece straight down, then round to the right by the angle. */

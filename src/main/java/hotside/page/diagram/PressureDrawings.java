@@ -63,21 +63,17 @@ final class PressureDrawings {
         s.rect("hot", 230, foot - high, 90, high - low);
         s.line("cool-line", 70, foot - low, 340, foot - low);
         s.line("hot-line", 230, foot - high, 340, foot - high);
-        s.middle(115, foot + 20, "wall tap").middle(275, foot + 20, "tube facing the flow");
-        s.middle(115, foot - low / 2, "static", f.told("static"));
-        s.middle(275, foot - low / 2, "total", f.told("total"));
-        s.say(348, foot - low + 18, "what the wall tap", "reads");
-        s.say(348, foot - high - 22, "the speed's share:", f.told("dynamic"));
-        s.words("quiet-words", "start", 30, foot + 42, "Both columns start at zero pressure.");
+        s.middle(115, foot + 20, DrawingWords.of("probes.tap"))
+                .middle(275, foot + 20, DrawingWords.of("probes.facing"));
+        s.middle(115, foot - low / 2, DrawingWords.of("probes.static"), f.told("static"));
+        s.middle(275, foot - low / 2, DrawingWords.of("probes.total"), f.told("total"));
+        s.say(348, foot - low + 18, DrawingWords.lines("probes.tap-reads"));
+        s.say(348, foot - high - 22, DrawingWords.of("probes.speed"), f.told("dynamic"));
+        s.words("quiet-words", "start", 30, foot + 42, DrawingWords.of("probes.zero"));
         return new Picture(
                 s,
-                "Two columns that start at zero pressure. The wall tap's is "
-                        + f.told("static")
-                        + " high, that of the tube facing the flow "
-                        + f.told("total")
-                        + ": the speed adds "
-                        + f.told("dynamic")
-                        + ".");
+                DrawingWords.of(
+                        "probes.words", f.told("static"), f.told("total"), f.told("dynamic")));
     }
 
     /** Absolute from nothing, gauge from the air around. */
@@ -96,25 +92,22 @@ final class PressureDrawings {
         s.line("edge", 60, top, 150, top).line("edge", 250, top, 340, top);
         s.span("cool", 105, foot, 105, top);
         s.span("mild", 295, air, 295, top);
-        s.say(112, (foot + air) / 2, "absolute:", f.told(manifold, Quantity.PRESSURE));
-        s.say(350, (air + top) / 2, "gauge:", f.told("boost"));
-        s.say(350, foot - 6, "nothing at all: 0").say(164, air + 18, "air around:");
+        s.say(
+                112,
+                (foot + air) / 2,
+                DrawingWords.of("scales.absolute"),
+                f.told(manifold, Quantity.PRESSURE));
+        s.say(350, (air + top) / 2, DrawingWords.of("scales.gauge"), f.told("boost"));
+        s.say(350, foot - 6, DrawingWords.of("scales.nothing"))
+                .say(164, air + 18, DrawingWords.of("scales.air"));
         s.say(164, air + 18 + Sketch.LINE, f.told(ambient, Quantity.PRESSURE));
-        s.words(
-                "quiet-words",
-                "start",
-                30,
-                foot + 24,
-                "One pressure, two zeros. Ratios and densities need the absolute one;",
-                "forces across a wall need the difference.");
+        s.words("quiet-words", "start", 30, foot + 24, DrawingWords.lines("scales.note"));
         return new Picture(
                 s,
-                "One pressure on two scales. Absolute, it is counted from nothing: "
-                        + f.told(manifold, Quantity.PRESSURE)
-                        + ". As gauge, it is counted from the air around, which stands at "
-                        + f.told(ambient, Quantity.PRESSURE)
-                        + ": "
-                        + f.told(boost, Quantity.GAUGE_PRESSURE)
-                        + ".");
+                DrawingWords.of(
+                        "scales.words",
+                        f.told(manifold, Quantity.PRESSURE),
+                        f.told(ambient, Quantity.PRESSURE),
+                        f.told(boost, Quantity.GAUGE_PRESSURE)));
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.page.diagram;
 
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import java.util.List;
 
@@ -194,7 +195,8 @@ final class TestDrawings {
                 30,
                 264,
                 "To scale. Thin lines: intervals with "
-                        + Numbers.significant(f.si("confidence") * 100, 2)
+                        + DecimalHabit.spoken()
+                                .write(Numbers.significant(f.si("confidence") * 100, 2))
                         + " % confidence. Where one",
                 "crosses zero, the sign of that piece is not known.");
         return new Picture(

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.speech;
+
+import java.util.MissingResourceException;
+import java.util.Optional;
+import java.util.ResourceBundle;
+
+/**
+ * The sentences of one room, kept in a bundle: {@code slips.properties} in English, {@code
+ * slips_de.properties} in German. They come in the language spoken, where the bundle has it.
+ */
+public final class Phrases {
+    static final ResourceBundle.Control NO_GUESSING =
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+
+    private final ResourceBundle[] bundles = new ResourceBundle[Language.values().length];
+
+    private Phrases(String name) {
+        for (Language language : Language.values()) {
+            bundles[language.ordinal()] =
+                    ResourceBundle.getBundle(name, language.bundles(), NO_GUESSING);
+        }
+    }
+
+    /**
+     * The phrases of a bundle.
+     *
+     * @param name as {@code hotside.problem.slips}
+     * @throws MissingResourceException if there is no such bundle
+     */
+    public static Phrases of(String name) {
+        return new Phrases(name);
+    }
+
+    /**
+     * The words of this key, with {@code {0}}, {@code {1}} … filled in.
+     *
+     * @throws MissingResourceException if there are none
+     */
+    public String get(String key, Object... fillings) {
+        String text = bundle().getString(key);
+        for (int i = 0; i < fillings.length; i++) {
+            text = text.replace("{" + i + "}", String.valueOf(fillings[i]));
+        }
+        return text;
+    }
+
+    /** The words of this key, if there are some. */
+    public Optional<String> find(String key) {
+        return bundle().containsKey(key) ? Optional.of(bundle().getString(key)) : Optional.empty();
+    }
+
+    private ResourceBundle bundle() {
+        return bundles[Language.spoken().ordinal()];
+    }
+}

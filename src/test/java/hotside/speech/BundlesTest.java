@@ -1,0 +1,236 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.speech;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotside.catalogue.Catalogue;
+import hotside.course.Diagram;
+import hotside.problem.SkillMap;
+import hotside.relation.Relation;
+import hotside.relation.Step;
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Bundles of words: a translation says as much as the original, and nobody asks in vain. */
+class BundlesTest {
+    private static final Path RESOURCES = Path.of("src/main/resources");
+    private static final Path SOURCES = Path.of("src/main/java");
+    private static final Pattern PLACE = Pattern.compile("\\{[a-z0-9]+}");
+
+    /** Words that only exist where a language has another sign for a unit. */
+    private static final String SYMBOL = "symbol.";
+
+    private static Properties read(Path file) {
+        Properties words = new Properties();
+        try (Reader in = Files.newBufferedReader(file)) {
+            words.load(in);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+        return words;
+    }
+
+    private static List<Path> files(Path folder, String suffix) throws IOException {
+        try (Stream<Path> walk = Files.walk(folder)) {
+            return walk.filter(path -> path.toString().endsWith(suffix)).sorted().toList();
+        }
+    }
+
+    static List<Path> germanWithOriginal() throws IOException {
+        return files(RESOURCES, "_de.properties").stream()
+                .filter(file -> Files.exists(original(file)))
+                .toList();
+    }
+
+    private static Path original(Path german) {
+        String name = german.getFileName().toString();
+        return german.resolveSibling(name.replace("_de", ""));
+    }
+
+    private static Set<String> places(String text) {
+        return PLACE.matcher(text)
+                .results()
+                .map(MatchResult::group)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    @Test
+    void everyBundleHasAGermanOne() throws IOException {
+        List<Path> without =
+                files(RESOURCES, ".properties").stream()
+                        .filter(file -> !file.toString().endsWith("_de.properties"))
+                        .filter(
+                                file ->
+                                        Files.notExists(
+                                                Path.of(
+                                                        file.toString()
+                                                                .replace(
+                                                                        ".properties",
+                                                                        "_de.properties"))))
+                        .toList();
+        assertEquals(List.of(), without);
+        assertTrue(germanWithOriginal().size() >= 5);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("germanWithOriginal")
+    void aTranslationHasTheKeysOfTheOriginal(Path german) {
+        Set<String> keys = new TreeSet<>(read(german).stringPropertyNames());
+        keys.removeIf(key -> key.startsWith(SYMBOL));
+        assertEquals(new TreeSet<>(read(original(german)).stringPropertyNames()), keys);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("germanWithOriginal")
+    void aTranslationFillsInTheSameAndIsNotEmpty(Path german) {
+        Properties words = read(german);
+        Properties originals = read(original(german));
+        for (String key : originals.stringPropertyNames()) {
+            String said = words.getProperty(key, "");
+            assertFalse(said.isBlank(), key);
+            assertEquals(places(originals.getProperty(key)), places(said), key);
+        }
+    }
+
+    @Test
+    void cardsInGermanAreOfRelationsThatThereAre() {
+        Set<String> known = new HashSet<>();
+        for (Relation relation : Catalogue.all()) {
+            String id = relation.id();
+            known.addAll(List.of(id + ".title", id + ".says"));
+            known.add("topic." + relation.topic().toLowerCase().replace(' ', '-'));
+            Stream.concat(relation.inputs().stream(), relation.outputs().stream())
+                    .forEach(
+                            slot ->
+                                    known.addAll(
+                                            List.of(
+                                                    id + "." + slot.name(),
+                                                    id + ".beyond." + slot.name())));
+            relation.work(relation.typical()).steps().stream()
+                    .map(Step::name)
+                    .forEach(step -> known.add(id + ".step." + step));
+        }
+        Set<String> odd = unknown("hotside/relation/cards_de.properties", known);
+        assertEquals(Set.of(), odd);
+    }
+
+    /** The first strand's relations are told in German from title to last step. */
+    @ParameterizedTest
+    @org.junit.jupiter.params.provider.ValueSource(
+            strings = {
+                "static-total", "compressor-pressure-ratio", "diaphragm-force", "humid-air",
+                "standard-atmosphere", "mixture-ratio", "power-to-flow", "exhaust-gas",
+                "speed-density", "residual-effect", "torque-power", "isentropic-flow"
+            })
+    void cardsOfTheFirstStrandAreWhole(String id) {
+        Properties cards = read(RESOURCES.resolve("hotside/relation/cards_de.properties"));
+        Relation relation = Catalogue.find(id).orElseThrow();
+        Set<String> wanted = new LinkedHashSet<>(List.of(id + ".title", id + ".says"));
+        relation.inputs().forEach(slot -> wanted.add(id + "." + slot.name()));
+        relation.outputs().forEach(slot -> wanted.add(id + "." + slot.name()));
+        relation.work(relation.typical())
+                .steps()
+                .forEach(step -> wanted.add(id + ".step." + step.name()));
+        wanted.removeIf(key -> !cards.getProperty(key, "").isBlank());
+        assertEquals(Set.of(), wanted);
+    }
+
+    @Test
+    void skillsAndDrawingsAllHaveGermanNames() {
+        SkillMap map = SkillMap.shipped();
+        Set<String> skills = new HashSet<>(map.strands().keySet());
+        map.all().forEach(skill -> skills.add(skill.id()));
+        assertEquals(
+                new TreeSet<>(skills),
+                new TreeSet<>(
+                        read(RESOURCES.resolve("hotside/problem/skills_de.properties"))
+                                .stringPropertyNames()));
+        assertEquals(
+                Diagram.all().stream()
+                        .map(Diagram::id)
+                        .collect(Collectors.toCollection(TreeSet::new)),
+                new TreeSet<>(
+                        read(RESOURCES.resolve("hotside/course/diagrams_de.properties"))
+                                .stringPropertyNames()));
+    }
+
+    private static Set<String> unknown(String bundle, Set<String> known) {
+        Set<String> keys = new TreeSet<>(read(RESOURCES.resolve(bundle)).stringPropertyNames());
+        keys.removeAll(known);
+        return keys;
+    }
+
+    /**
+     * A key is asked for whole, without {@code .one}, or by its beginning up to a dot or hyphen.
+     */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("germanWithOriginal")
+    void everyKeyIsAskedForSomewhere(Path german) throws IOException {
+        Path bundle = original(german);
+        Set<String> literals = new HashSet<>();
+        Pattern literal = Pattern.compile("\"([a-z][A-Za-z0-9.-]*)\"");
+        StringBuilder code = new StringBuilder();
+        for (Path source : files(SOURCES, ".java")) {
+            code.append(Files.readString(source));
+        }
+        literal.matcher(code).results().forEach(m -> literals.add(m.group(1)));
+        boolean bySort = bundle.toString().matches(".*(slips|misreadings)\\.properties");
+        Set<String> idle = new TreeSet<>();
+        for (String key : read(bundle).stringPropertyNames()) {
+            boolean used =
+                    bySort
+                            || literals.contains(key)
+                            || literals.contains(key.replaceFirst("\\.one$", ""))
+                            || literals.stream()
+                                    .filter(l -> l.endsWith(".") || l.endsWith("-"))
+                                    .anyMatch(l -> l.length() > 3 && key.startsWith(l));
+            if (!used) {
+                idle.add(key);
+            }
+        }
+        assertEquals(Set.of(), idle);
+    }
+
+    @Test
+    void everyWordOfAPageThatIsAskedForIsThere() throws IOException {
+        Properties words = read(RESOURCES.resolve("hotside/page/words.properties"));
+        Pattern asked = Pattern.compile("Words\\.of\\(\\s*\"([^\"]+)\"[,)]");
+        Set<String> missing = new TreeSet<>();
+        for (Path source : files(SOURCES, ".java")) {
+            if (!source.toString().contains("/unit/")
+                    && !source.getFileName()
+                            .toString()
+                            .matches("(Problem|Drawing|Unit)Words.java")) {
+                Matching.of(asked, Files.readString(source))
+                        .filter(key -> !words.containsKey(key))
+                        .forEach(missing::add);
+            }
+        }
+        assertEquals(Set.of(), missing);
+    }
+
+    /** Calls of this room's own words only, not those of {@code ProblemWords} and its like. */
+    private static final class Matching {
+        static Stream<String> of(Pattern asked, String code) {
+            String own = code.replaceAll("(Problem|Drawing|Unit)Words\\.of", "other");
+            return asked.matcher(own).results().map(m -> m.group(1));
+        }
+    }
+}
