@@ -505,6 +505,8 @@ final class DeskWindow {
         ToggleGroup units = new ToggleGroup();
         si.setToggleGroup(units);
         us.setToggleGroup(units);
+        si.setAccessibleText(Words.of("desk.units") + " " + si.getText());
+        us.setAccessibleText(Words.of("desk.units") + " " + us.getText());
         si.setId("units-si");
         us.setId("units-us");
         si.setOnAction(e -> settings(settings.in(UnitSystem.SI_SHOP)));
@@ -526,9 +528,7 @@ final class DeskWindow {
         left.getStyleClass().add("left");
         right.getChildren()
                 .setAll(
-                        new Label(Words.of("desk.units")),
                         row(List.of(si, us)),
-                        new Label(Words.of("desk.text")),
                         smaller,
                         size,
                         larger,
