@@ -42,7 +42,8 @@ final class Spelling {
         if (end < shown.length() && Character.isHighSurrogate(shown.charAt(end - 1))) {
             end--;
         }
-        return '“' + shown.substring(0, end) + (end < shown.length() ? "…" : "") + '”';
+        String text = shown.substring(0, end) + (end < shown.length() ? "…" : "");
+        return UnitWords.of("quoted", text);
     }
 
     private static String stripFixed(String text) {
