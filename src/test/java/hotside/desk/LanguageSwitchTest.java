@@ -54,7 +54,12 @@ class LanguageSwitchTest {
     }
 
     private static String title() {
-        return Screen.on(() -> window.lessonPlace().lesson().orElseThrow().title());
+        return Screen.on(LanguageSwitchTest::shown);
+    }
+
+    /** On the screen's thread. */
+    private static String shown() {
+        return window.lessonPlace().lesson().orElseThrow().title();
     }
 
     private static void press(String button) {
@@ -70,7 +75,7 @@ class LanguageSwitchTest {
         Screen.run(() -> window.openAtStart(Optional.of("ground/hot-cold-thin-dense")));
         String english = title();
         press("#language-de");
-        Screen.until(() -> !title().equals(english));
+        Screen.until(() -> !shown().equals(english));
         assertEquals("Heiß, kalt, dünn und dicht", title());
         assertEquals("Kurs", label("#place-course"));
         assertEquals(Optional.of("de"), keeper.remembered("language"));
@@ -83,6 +88,6 @@ class LanguageSwitchTest {
         assertEquals("What a cubic metre of air weighs", title());
         assertEquals("Course", label("#place-course"));
         press("#place-course");
-        Screen.until(() -> title().equals(english));
+        Screen.until(() -> shown().equals(english));
     }
 }
