@@ -42,7 +42,8 @@ final class Spelling {
         if (end < shown.length() && Character.isHighSurrogate(shown.charAt(end - 1))) {
             end--;
         }
-        return '“' + shown.substring(0, end) + (end < shown.length() ? "…" : "") + '”';
+        String cut = shown.substring(0, end) + (end < shown.length() ? "…" : "");
+        return UnitWords.of("quoted", cut);
     }
 
     private static String stripFixed(String text) {

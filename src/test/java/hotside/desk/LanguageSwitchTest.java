@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotside.speech.Language;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.scene.control.ToggleButton;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The language of the desk is changed in the real window, and remembered. */
+class LanguageSwitchTest {
+    @TempDir private static Path data;
+    private static RecordKeeper keeper;
+    private static DeskWindow window;
+    private static Stage stage;
+
+    @BeforeAll
+    static void openTheDesk() throws Exception {
+        Screen.start();
+        keeper = RecordKeeper.open(data.resolve("record"), Platform::runLater);
+        Library library = Libraries.read();
+        stage =
+                Screen.on(
+                        () -> {
+                            window =
+                                    new DeskWindow(
+                                            library,
+                                            Settings.USUAL,
+                                            keeper,
+                                            () -> 1L,
+                                            data.resolve("page"),
+                                            address -> {});
+                            Stage shown = new Stage();
+                            shown.setScene(window.scene());
+                            shown.show();
+                            return shown;
+                        });
+        Screen.until(() -> window.page().ready().isDone());
+    }
+
+    @AfterAll
+    static void closeTheDesk() {
+        Screen.run(stage::close);
+        keeper.close();
+        Language.speak(Language.ENGLISH);
+    }
+
+    private static String title() {
+        return Screen.on(LanguageSwitchTest::shown);
+    }
+
+    /** On the screen's thread. */
+    private static String shown() {
+        return window.lessonPlace().lesson().orElseThrow().title();
+    }
+
+    private static void press(String button) {
+        Screen.run(() -> ((ToggleButton) window.scene().lookup(button)).fire());
+    }
+
+    private static String label(String button) {
+        return Screen.on(() -> ((ToggleButton) window.scene().lookup(button)).getText());
+    }
+
+    @Test
+    void aPersonChangesTheLanguageThereAndBack() {
+        Screen.run(() -> window.openAtStart(Optional.of("ground/hot-cold-thin-dense")));
+        String english = title();
+        press("#language-de");
+        Screen.until(() -> !shown().equals(english));
+        assertEquals("Heiß, kalt, dünn und dicht", title());
+        assertEquals("Kurs", label("#place-course"));
+        assertEquals(Optional.of("de"), keeper.remembered("language"));
+        assertEquals(Language.GERMAN, keeper.settings().language());
+        assertTrue(Screen.on(() -> window.page().text()).contains("Platz für ein Kilogramm"));
+
+        Screen.run(() -> window.openRelation("humid-air"));
+        assertEquals("Was ein Kubikmeter Luft wiegt", title());
+        press("#language-en");
+        assertEquals("What a cubic metre of air weighs", title());
+        assertEquals("Course", label("#place-course"));
+        press("#place-course");
+        Screen.until(() -> shown().equals(english));
+    }
+}
