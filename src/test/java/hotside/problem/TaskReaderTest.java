@@ -193,6 +193,8 @@ class TaskReaderTest {
                         .matcher(readme)
                         .results()
                         .map(match -> match.group(1))
+                        // A translation holds words alone and is no problem by itself.
+                        .filter(template -> template.contains("\nkind:"))
                         .toList();
         assertTrue(templates.size() >= 2, "templates in problems/README.md");
         for (String template : templates) {
