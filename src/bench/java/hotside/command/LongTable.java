@@ -3,6 +3,7 @@ package hotside.command;
 
 import hotside.catalogue.Catalogue;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
@@ -22,7 +23,10 @@ public final class LongTable {
     private LongTable() {}
 
     public static void main(String[] args) throws IOException {
-        TableWork work = new TableWork(Catalogue.find("pipe-friction-drop").orElseThrow());
+        TableWork work =
+                new TableWork(
+                        Catalogue.find("pipe-friction-drop").orElseThrow(),
+                        InputStream.nullInputStream());
         PrintWriter out =
                 new PrintWriter(
                         new OutputStreamWriter(
