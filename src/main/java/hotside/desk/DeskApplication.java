@@ -53,6 +53,7 @@ public final class DeskApplication extends Application {
         Language.speak(likely);
         CompletableFuture<Library> early =
                 CompletableFuture.supplyAsync(() -> Libraries.read(likely));
+        PageView.warmUp();
         Path data = RecordFolder.usual();
         log = DeskLog.open(data);
         log.note("start, version " + Notices.version().orElse("not packed"));

@@ -3,6 +3,7 @@ package hotside.desk;
 
 import hotside.learner.OwnContent;
 import hotside.page.Maths;
+import hotside.problem.ProblemBank;
 import hotside.speech.Language;
 import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
@@ -28,6 +29,8 @@ public final class Libraries {
     /** The same read again, with formulas that are set already. */
     static Library read(Maths maths, Language language) {
         Path own = OwnContent.folder();
-        return new Library(OwnContent.course(own, language), OwnContent.bank(own, language), maths);
+        CompletableFuture<ProblemBank> bank =
+                CompletableFuture.supplyAsync(() -> OwnContent.bank(own, language));
+        return new Library(OwnContent.course(own, language), bank.join(), maths);
     }
 }

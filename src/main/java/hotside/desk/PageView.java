@@ -119,6 +119,14 @@ final class PageView {
         engine.loadContent(shell);
     }
 
+    /**
+     * Loads the engine, which takes most of a second the first time. Called while other things are
+     * read on another thread, so that the first page does not wait for it.
+     */
+    static void warmUp() {
+        new WebView();
+    }
+
     Node node() {
         return view;
     }
