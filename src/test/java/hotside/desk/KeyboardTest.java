@@ -12,8 +12,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicLong;
-import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -23,7 +21,6 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.web.WebView;
-import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -38,7 +35,7 @@ class KeyboardTest {
     private static Library library;
 
     private final FxRobot robot = new FxRobot();
-    private Stage stage;
+    private OpenDesk desk;
     private DeskWindow window;
     private RecordKeeper keeper;
 
@@ -53,36 +50,17 @@ class KeyboardTest {
 
     @BeforeEach
     void open() {
-        AtomicLong seed = new AtomicLong(6);
-        keeper = RecordKeeper.open(data, Platform::runLater);
-        stage =
-                Screen.on(
-                        () -> {
-                            window =
-                                    new DeskWindow(
-                                            library,
-                                            keeper.settings(),
-                                            keeper,
-                                            seed::incrementAndGet,
-                                            data.resolve("page"),
-                                            address -> {});
-                            Stage shown = new Stage();
-                            shown.setScene(window.scene());
-                            shown.show();
-                            window.openAtStart(Optional.of(LESSON));
-                            return shown;
-                        });
-        Screen.until(() -> window.page().ready().isDone());
-        Screen.frames(2);
+        desk = OpenDesk.open(library, data, record -> Optional.of(LESSON));
+        window = desk.window();
+        keeper = desk.keeper();
     }
 
     @AfterEach
     void close() {
         robot.release(new KeyCode[0]);
-        if (stage != null) {
-            Screen.run(stage::close);
-            keeper.close();
-            stage = null;
+        if (desk != null) {
+            desk.close();
+            desk = null;
         }
     }
 

@@ -13,13 +13,10 @@ import hotside.problem.Answers;
 import hotside.problem.Variant;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicLong;
-import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
-import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -33,7 +30,7 @@ class MainJobTest {
     private static Library library;
 
     private final FxRobot robot = new FxRobot();
-    private Stage stage;
+    private OpenDesk desk;
     private DeskWindow window;
     private RecordKeeper keeper;
 
@@ -184,34 +181,15 @@ class MainJobTest {
     }
 
     private void open() {
-        AtomicLong seed = new AtomicLong(6);
-        keeper = RecordKeeper.open(data, Platform::runLater);
-        stage =
-                Screen.on(
-                        () -> {
-                            window =
-                                    new DeskWindow(
-                                            library,
-                                            keeper.settings(),
-                                            keeper,
-                                            seed::incrementAndGet,
-                                            data.resolve("page"),
-                                            address -> {});
-                            Stage shown = new Stage();
-                            shown.setScene(window.scene());
-                            shown.show();
-                            window.openAtStart(keeper.remembered("lesson"));
-                            return shown;
-                        });
-        Screen.until(() -> window.page().ready().isDone());
-        Screen.frames(2);
+        desk = OpenDesk.open(library, data, record -> record.remembered("lesson"));
+        window = desk.window();
+        keeper = desk.keeper();
     }
 
     private void close() {
-        if (stage != null) {
-            Screen.run(stage::close);
-            keeper.close();
-            stage = null;
+        if (desk != null) {
+            desk.close();
+            desk = null;
         }
     }
 }

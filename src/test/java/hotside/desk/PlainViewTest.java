@@ -15,8 +15,7 @@ import hotside.problem.Variant;
 import hotside.unit.Numbers;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicLong;
-import javafx.application.Platform;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -25,7 +24,6 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
 import javafx.scene.web.WebView;
-import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -40,7 +38,7 @@ class PlainViewTest {
     private static Library library;
 
     private final FxRobot robot = new FxRobot();
-    private Stage stage;
+    private OpenDesk desk;
     private DeskWindow window;
     private RecordKeeper keeper;
 
@@ -55,36 +53,17 @@ class PlainViewTest {
 
     @BeforeEach
     void open() {
-        AtomicLong seed = new AtomicLong(6);
-        keeper = RecordKeeper.open(data, Platform::runLater);
-        stage =
-                Screen.on(
-                        () -> {
-                            window =
-                                    new DeskWindow(
-                                            library,
-                                            keeper.settings(),
-                                            keeper,
-                                            seed::incrementAndGet,
-                                            data.resolve("page"),
-                                            address -> {});
-                            Stage shown = new Stage();
-                            shown.setScene(window.scene());
-                            shown.show();
-                            window.openAtStart(java.util.Optional.of(LESSON));
-                            return shown;
-                        });
-        Screen.until(() -> window.page().ready().isDone());
-        Screen.frames(2);
+        desk = OpenDesk.open(library, data, record -> Optional.of(LESSON));
+        window = desk.window();
+        keeper = desk.keeper();
     }
 
     @AfterEach
     void close() {
         robot.release(new KeyCode[0]);
-        if (stage != null) {
-            Screen.run(stage::close);
-            keeper.close();
-            stage = null;
+        if (desk != null) {
+            desk.close();
+            desk = null;
         }
     }
 

@@ -7,11 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotside.page.ProblemState;
 import hotside.problem.Answers;
 import java.nio.file.Path;
-import java.util.concurrent.atomic.AtomicLong;
-import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
-import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -23,7 +20,7 @@ class PracticeWindowTest {
     private static Library library;
 
     private final FxRobot robot = new FxRobot();
-    private Stage stage;
+    private OpenDesk desk;
     private DeskWindow window;
     private RecordKeeper keeper;
 
@@ -39,8 +36,7 @@ class PracticeWindowTest {
     @AfterEach
     void closeTheWindow() {
         robot.release(new KeyCode[0]);
-        Screen.run(stage::close);
-        keeper.close();
+        desk.close();
     }
 
     @Test
@@ -91,26 +87,8 @@ class PracticeWindowTest {
     }
 
     private void open() {
-        AtomicLong seed = new AtomicLong(6);
-        keeper = RecordKeeper.open(data, Platform::runLater);
-        stage =
-                Screen.on(
-                        () -> {
-                            window =
-                                    new DeskWindow(
-                                            library,
-                                            keeper.settings(),
-                                            keeper,
-                                            seed::incrementAndGet,
-                                            data.resolve("page"),
-                                            address -> {});
-                            Stage shown = new Stage();
-                            shown.setScene(window.scene());
-                            shown.show();
-                            window.openAtStart(keeper.remembered("lesson"));
-                            return shown;
-                        });
-        Screen.until(() -> window.page().ready().isDone());
-        Screen.frames(2);
+        desk = OpenDesk.open(library, data, record -> record.remembered("lesson"));
+        window = desk.window();
+        keeper = desk.keeper();
     }
 }
