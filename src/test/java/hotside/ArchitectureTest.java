@@ -6,6 +6,7 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyP
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -19,10 +20,12 @@ import java.util.Set;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.platform.commons.annotation.Testable;
 
 /**
  * The walls between the rooms. A room may use those on the lines below its own; rooms on one line
@@ -172,5 +175,26 @@ class ArchitectureTest {
                 .orShould()
                 .callMethod(Collections.class, "shuffle", List.class)
                 .check(MAIN);
+    }
+
+    /** A class inside a test is only found by JUnit if it says so. */
+    @Test
+    void noTestHidesInAClassThatNobodyRuns() {
+        JavaClasses tests =
+                new ClassFileImporter()
+                        .importUrl(getClass().getProtectionDomain().getCodeSource().getLocation());
+        List<String> hidden =
+                tests.stream()
+                        .filter(c -> c.getEnclosingClass().isPresent())
+                        .filter(c -> !c.isAnnotatedWith(Nested.class))
+                        .filter(
+                                c ->
+                                        c.getMethods().stream()
+                                                .anyMatch(
+                                                        m -> m.isMetaAnnotatedWith(Testable.class)))
+                        .map(JavaClass::getName)
+                        .toList();
+        assertTrue(tests.contain(getClass()));
+        assertEquals(List.of(), hidden);
     }
 }

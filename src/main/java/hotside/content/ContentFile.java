@@ -36,6 +36,11 @@ public record ContentFile(
 
     /** The file's name without folders and without {@code .md} or {@code .yaml}. */
     public String name() {
+        return name(path);
+    }
+
+    /** The name of the file of a path. */
+    static String name(String path) {
         return last(path).replaceFirst("\\.(md|yaml)$", "");
     }
 

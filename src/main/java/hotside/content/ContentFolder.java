@@ -20,15 +20,28 @@ import java.util.stream.Stream;
  * they hold translations and are read as folders of their own.
  *
  * @param path the folder as shown in findings
- * @param files the files, each with its own findings
+ * @param entries its files; their bytes are in memory, and parsed when they are first asked for
  * @param findings what is wrong with the folder itself
  */
-public record ContentFolder(String path, List<ContentFile> files, List<Finding> findings) {
+public record ContentFolder(String path, List<Entry> entries, List<Finding> findings) {
     /** At most so many files of one folder are read. */
     public static final int MOST_FILES = 5_000;
 
     /** At most so many bytes of one folder are read. */
     public static final long MOST_BYTES = 64L << 20;
+
+    /**
+     * A file of the folder.
+     *
+     * @param path as shown in findings
+     * @param file with its own findings
+     */
+    public record Entry(String path, Once<ContentFile> file) {
+        /** The file's name without folders and ending. */
+        public String name() {
+            return ContentFile.name(path);
+        }
+    }
 
     /** How much of a folder is read. */
     record Limits(int files, long bytes) {}
@@ -36,7 +49,7 @@ public record ContentFolder(String path, List<ContentFile> files, List<Finding> 
     private static final Limits LIMITS = new Limits(MOST_FILES, MOST_BYTES);
 
     public ContentFolder {
-        files = List.copyOf(files);
+        entries = List.copyOf(entries);
         findings = List.copyOf(findings);
     }
 
@@ -101,7 +114,7 @@ public record ContentFolder(String path, List<ContentFile> files, List<Finding> 
         }
         FolderWalk walk = FolderWalk.of(shown, folder, form.suffix(), limits.files());
         List<Finding> findings = new ArrayList<>(walk.findings());
-        List<ContentFile> files = new ArrayList<>();
+        List<Entry> entries = new ArrayList<>();
         long bytes = 0;
         for (FolderWalk.Found found : walk.files()) {
             bytes += found.bytes();
@@ -114,9 +127,11 @@ public record ContentFolder(String path, List<ContentFile> files, List<Finding> 
                                 "split the folder"));
                 break;
             }
-            files.add(ContentReader.read(found.shown(), found.file(), form));
+            entries.add(
+                    new Entry(
+                            found.shown(), ContentReader.later(found.shown(), found.file(), form)));
         }
-        return new ContentFolder(shown, files, findings);
+        return new ContentFolder(shown, entries, findings);
     }
 
     private static ContentFolder unread(String shown, FileForm form, String what) {
@@ -129,11 +144,16 @@ public record ContentFolder(String path, List<ContentFile> files, List<Finding> 
         return new ContentFolder(shown, List.of(), List.of(finding));
     }
 
+    /** Its files, all parsed. */
+    public List<ContentFile> files() {
+        return entries.stream().map(entry -> entry.file().get()).toList();
+    }
+
     /** The findings of the folder and of all its files. */
     public List<Finding> allFindings() {
         return Stream.concat(
                         findings.stream(),
-                        files.stream().flatMap(file -> file.findings().list().stream()))
+                        files().stream().flatMap(file -> file.findings().list().stream()))
                 .toList();
     }
 }

@@ -40,24 +40,40 @@ public final class ContentReader {
     }
 
     static ContentFile read(String path, Path file, FileForm form) {
+        return later(path, file, form).get();
+    }
+
+    /** Takes the bytes of a file now, and parses them when somebody asks. */
+    static Once<ContentFile> later(String path, Path file, FileForm form) {
         try {
             if (Files.exists(file) && !Files.isRegularFile(file)) {
-                return unread(path, "not a file", "a text file", "give the path of a file");
+                return Once.of(
+                        unread(path, "not a file", "a text file", "give the path of a file"));
             }
             try (InputStream in = Files.newInputStream(file)) {
                 byte[] bytes = in.readNBytes(LARGEST_FILE + 1);
-                return bytes.length > LARGEST_FILE
-                        ? tooLarge(path)
-                        : form.split(path, SafeText.of(bytes));
+                return new Once<>(
+                        () ->
+                                bytes.length > LARGEST_FILE
+                                        ? tooLarge(path)
+                                        : form.split(path, SafeText.of(bytes)));
             }
         } catch (NoSuchFileException e) {
-            return unread(path, "there is no such file", "a text file", "check the path");
+            return Once.of(unread(path, "there is no such file", "a text file", "check the path"));
         } catch (AccessDeniedException e) {
-            return unread(
-                    path, "this file may not be read", "a readable file", "change its permissions");
+            return Once.of(
+                    unread(
+                            path,
+                            "this file may not be read",
+                            "a readable file",
+                            "change its permissions"));
         } catch (IOException e) {
-            return unread(
-                    path, "cannot be read: " + e.getMessage(), "a readable file", "check the disk");
+            return Once.of(
+                    unread(
+                            path,
+                            "cannot be read: " + e.getMessage(),
+                            "a readable file",
+                            "check the disk"));
         }
     }
 

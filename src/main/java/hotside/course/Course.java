@@ -4,33 +4,48 @@ package hotside.course;
 import hotside.content.ContentFile;
 import hotside.content.ContentFolder;
 import hotside.content.Finding;
+import hotside.content.Once;
 import hotside.speech.Language;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
-/** All lessons that could be read, in order, with what was wrong with the rest. */
+/**
+ * All lessons that could be read, in order, with what was wrong with the rest. The pages of those
+ * that come with the program are read when they are opened.
+ */
 public final class Course {
     private final List<Lesson> lessons;
-    private final List<Finding> findings;
+    private final Once<List<Finding>> findings;
     private final Glossary glossary;
-    private final Map<Term, Lesson> firstUses = new LinkedHashMap<>();
+    private final Once<Map<Term, Lesson>> firstUses = new Once<>(this::firstUses);
+    private final TermMarker marker;
 
-    private Course(List<Lesson> lessons, Glossary glossary, List<Finding> findings) {
-        this.lessons = List.copyOf(lessons);
+    private Course(List<Lesson> lessons, Glossary glossary, Once<List<Finding>> findings) {
         this.glossary = glossary;
-        this.findings = List.copyOf(findings);
-        TermMarker marker = new TermMarker(glossary);
+        this.findings = findings;
+        this.marker = new TermMarker(glossary);
+        this.lessons = lessons.stream().map(lesson -> lesson.onceRead(marker::mark)).toList();
+    }
+
+    private Map<Term, Lesson> firstUses() {
+        Map<Term, Lesson> first = new LinkedHashMap<>();
         for (Lesson lesson : lessons) {
-            marker.mark(lesson).forEach(term -> firstUses.putIfAbsent(term, lesson));
+            // What is marked already stays so.
+            marker.mark(lesson).forEach(term -> first.putIfAbsent(term, lesson));
         }
+        return first;
     }
 
     /** The lessons that come with the program. */
     public static Course shipped() {
-        return of(ContentFolder.ofResources("hotside/lessons"));
+        return later(
+                ContentFolder.ofResources("hotside/lessons"),
+                file -> Optional.of(LessonReader.later(file)));
     }
 
     /**
@@ -38,11 +53,37 @@ public final class Course {
      * relations while they are read, so the program must speak the language already.
      */
     public static Course shipped(Language language) {
+        Course english = shipped();
         return language == Language.ENGLISH
-                ? shipped()
-                : shipped()
-                        .translated(
-                                ContentFolder.ofResources("hotside/lessons/" + language.code()));
+                ? english
+                : english.with(
+                        later(
+                                ContentFolder.ofResources("hotside/lessons/" + language.code()),
+                                file ->
+                                        LessonTranslation.original(file, english::find)
+                                                .map(
+                                                        original ->
+                                                                LessonReader.later(
+                                                                        file, original))));
+    }
+
+    private static Course later(
+            ContentFolder folder, Function<ContentFile, Optional<LessonReader.Later>> reader) {
+        List<Lesson> lessons = new ArrayList<>();
+        List<LessonReader.Later> all = new ArrayList<>();
+        for (ContentFile file : folder.files()) {
+            if (!Glossary.isGlossary(file)) {
+                reader.apply(file).ifPresent(all::add);
+            }
+        }
+        all.forEach(later -> lessons.add(later.lesson()));
+        Once<List<Finding>> findings =
+                new Once<>(
+                        () -> {
+                            all.forEach(later -> later.whole().get());
+                            return folder.allFindings();
+                        });
+        return new Course(lessons, Glossary.of(folder), findings);
     }
 
     /** This course with the lessons that a folder translates in place of the originals. */
@@ -56,7 +97,7 @@ public final class Course {
             }
             found.addAll(file.findings().list());
         }
-        return with(new Course(others, words, found));
+        return with(new Course(others, words, Once.of(found)));
     }
 
     /** The lessons of a folder. */
@@ -70,7 +111,7 @@ public final class Course {
             }
             findings.addAll(file.findings().list());
         }
-        return new Course(lessons, glossary, findings);
+        return new Course(lessons, glossary, Once.of(findings));
     }
 
     /**
@@ -88,8 +129,11 @@ public final class Course {
                 both.add(last < 0 ? both.size() : last + 1, lesson);
             }
         }
-        List<Finding> all = new ArrayList<>(findings);
-        all.addAll(other.findings);
+        Once<List<Finding>> all =
+                new Once<>(
+                        () ->
+                                Stream.concat(findings().stream(), other.findings().stream())
+                                        .toList());
         return new Course(both, glossary.with(other.glossary), all);
     }
 
@@ -99,7 +143,7 @@ public final class Course {
 
     /** What is wrong with the files, in their order. */
     public List<Finding> findings() {
-        return findings;
+        return findings.get();
     }
 
     /** The words of the trade. */
@@ -109,7 +153,7 @@ public final class Course {
 
     /** The first lesson that uses a term. */
     public Optional<Lesson> firstUse(Term term) {
-        return Optional.ofNullable(firstUses.get(term));
+        return Optional.ofNullable(firstUses.get().get(term));
     }
 
     public Optional<Lesson> find(String id) {

@@ -5,6 +5,7 @@ import hotside.content.ContentFile;
 import hotside.content.Fields;
 import hotside.content.Findings;
 import hotside.content.MapNode;
+import hotside.content.Once;
 import hotside.content.Place;
 import hotside.content.ScalarNode;
 import hotside.problem.ChainReader;
@@ -23,6 +24,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.CustomNode;
 import org.commonmark.node.FencedCodeBlock;
@@ -32,6 +34,10 @@ import org.commonmark.node.Node;
 public final class LessonReader {
     private static final int MOST_VALUES = 200;
     private static final int MOST_FORMULAS = 600;
+
+    /** The line of a problem's card, as {@link PartReader} takes it. */
+    private static final Pattern PROBLEM_CARD =
+            Pattern.compile("^(?:`{3}|~{3})problem +(\\S+) *$", Pattern.MULTILINE);
 
     private final ContentFile file;
     private final Findings findings;
@@ -59,15 +65,89 @@ public final class LessonReader {
         return new LessonReader(file).translation(original);
     }
 
+    /** A lesson whose page is read when it is opened, and whether the file is sound then. */
+    record Later(Lesson lesson, Once<Optional<Lesson>> whole) {}
+
+    /** The lesson of a file that comes with the program and should be sound. */
+    static Later later(ContentFile file) {
+        Fields fields = file.fields();
+        LessonReader reader = new LessonReader(file);
+        Teaching teaching = reader.teaching(fields);
+        return later(
+                file,
+                reader.words(fields),
+                teaching,
+                new Once<>(() -> new LessonReader(file).lesson()));
+    }
+
+    /** The same for a translation. */
+    static Later later(ContentFile file, Lesson original) {
+        Teaching teaching = new Teaching(original.skills(), original.needs(), original.minutes());
+        return later(
+                file,
+                new LessonReader(file).words(file.fields()),
+                teaching,
+                new Once<>(() -> translation(file, original)));
+    }
+
+    private static Later later(
+            ContentFile file, Words words, Teaching teaching, Once<Optional<Lesson>> whole) {
+        List<String> problems =
+                PROBLEM_CARD.matcher(file.body()).results().map(m -> m.group(1)).toList();
+        Once<Lesson.Content> content =
+                new Once<>(
+                        () ->
+                                whole.get()
+                                        .map(Lesson::content)
+                                        .orElseThrow(
+                                                () ->
+                                                        new IllegalStateException(
+                                                                file.findings()
+                                                                        .list()
+                                                                        .toString())));
+        return new Later(new Lesson(head(file, words, teaching, problems), content), whole);
+    }
+
+    /** What a lesson says of itself in one language. */
+    private record Words(
+            String title, String strand, List<String> sources, List<String> cautions) {}
+
+    /** What it says of itself in every language. */
+    private record Teaching(List<String> skills, List<String> needs, int minutes) {}
+
+    private Words words(Fields fields) {
+        return new Words(
+                fields.text("title"),
+                fields.text("strand"),
+                fields.words("sources"),
+                fields.optionalWords("cautions"));
+    }
+
+    private Teaching teaching(Fields fields) {
+        return new Teaching(
+                skills(fields.scalars("skills")),
+                skills(fields.optionalScalars("needs")),
+                fields.whole("minutes", 1, 120));
+    }
+
+    private static Lesson.Head head(
+            ContentFile file, Words words, Teaching teaching, List<String> problems) {
+        return new Lesson.Head(
+                id(file.path()),
+                words.strand(),
+                words.title(),
+                teaching.skills(),
+                teaching.needs(),
+                teaching.minutes(),
+                words.sources(),
+                words.cautions(),
+                problems);
+    }
+
     private Optional<Lesson> lesson() {
         Fields fields = file.fields();
-        String title = fields.text("title");
-        String strand = fields.text("strand");
-        List<String> skills = skills(fields.scalars("skills"));
-        List<String> needs = skills(fields.optionalScalars("needs"));
-        int minutes = fields.whole("minutes", 1, 120);
-        List<String> sources = fields.words("sources");
-        List<String> cautions = fields.optionalWords("cautions");
+        Words words = words(fields);
+        Teaching teaching = teaching(fields);
         MapNode valueNodes =
                 fields.has("values")
                         ? ChainReader.map(fields, "values")
@@ -80,51 +160,31 @@ public final class LessonReader {
         double ambient = ambient(valueNodes);
         Chain chain = ChainReader.read(work, valueNodes, ambient, findings);
         List<Given> named = named(valueNodes, chain);
-        Values values = values(named, ambient);
-
-        return lesson(
-                strand,
-                title,
-                sources,
-                cautions,
-                new Core(skills, needs, minutes, named, values, chain, ambient));
+        return lesson(words, teaching, new Numbers(named, values(named, ambient), chain, ambient));
     }
 
-    /** What a lesson has in every language. */
-    private record Core(
-            List<String> skills,
-            List<String> needs,
-            int minutes,
-            List<Given> named,
-            Values values,
-            Chain chain,
-            double ambient) {}
+    /** What is worked in a lesson, the same in every language. */
+    private record Numbers(List<Given> named, Values values, Chain chain, double ambient) {}
 
     private Optional<Lesson> translation(Lesson original) {
         Fields fields = file.fields();
-        String title = fields.text("title");
-        String strand = fields.text("strand");
-        List<String> sources = fields.words("sources");
-        List<String> cautions = fields.optionalWords("cautions");
+        Words words = words(fields);
         fields.noOthers();
-        if (cautions.size() != original.cautions().size()) {
+        if (words.cautions().size() != original.cautions().size()) {
             findings.add(
                     fields.has("cautions") ? fields.place("cautions") : fields.place(),
-                    cautions.size() + " cautions",
+                    words.cautions().size() + " cautions",
                     original.cautions().size() + ", as in the original",
                     "");
         }
-        Core core =
-                new Core(
-                        original.skills(),
-                        original.needs(),
-                        original.minutes(),
+        Numbers numbers =
+                new Numbers(
                         original.named(),
                         original.values(),
                         original.chain(),
                         new Computed(original, UnitSystem.SI_SHOP).ambient());
-        return lesson(strand, title, sources, cautions, core)
-                .filter(lesson -> hasPartsOf(original, lesson));
+        Teaching teaching = new Teaching(original.skills(), original.needs(), original.minutes());
+        return lesson(words, teaching, numbers).filter(lesson -> hasPartsOf(original, lesson));
     }
 
     private boolean hasPartsOf(Lesson original, Lesson lesson) {
@@ -155,28 +215,21 @@ public final class LessonReader {
                 .toList();
     }
 
-    private Optional<Lesson> lesson(
-            String strand, String title, List<String> sources, List<String> cautions, Core core) {
+    private Optional<Lesson> lesson(Words words, Teaching teaching, Numbers numbers) {
         Node body = Markup.parse(file.body());
         List<Part> parts = new ArrayList<>();
         PartReader reader =
-                new PartReader(file, core.chain(), core.values(), core.named(), core.ambient());
+                new PartReader(
+                        file,
+                        numbers.chain(),
+                        numbers.values(),
+                        numbers.named(),
+                        numbers.ambient());
         replaceFences(body, reader, parts);
+        Lesson.Content content =
+                new Lesson.Content(numbers.named(), numbers.values(), numbers.chain(), body, parts);
         Lesson lesson =
-                new Lesson(
-                        id(file.path()),
-                        strand,
-                        title,
-                        core.skills(),
-                        core.needs(),
-                        core.minutes(),
-                        sources,
-                        cautions,
-                        core.named(),
-                        core.values(),
-                        core.chain(),
-                        body,
-                        parts);
+                new Lesson(head(file, words, teaching, content.problems()), Once.of(content));
         if (findings.isEmpty()) {
             checkComputed(lesson);
             countFormulas(lesson);

@@ -19,6 +19,13 @@ public final class LessonTranslation {
      */
     public static Optional<Lesson> read(
             ContentFile file, Function<String, Optional<Lesson>> originals) {
+        return original(file, originals)
+                .flatMap(original -> LessonReader.translation(file, original));
+    }
+
+    /** What a file translates; that it is missing is a finding. */
+    static Optional<Lesson> original(
+            ContentFile file, Function<String, Optional<Lesson>> originals) {
         String id = LessonReader.id(file.path());
         Optional<Lesson> original = originals.apply(id);
         if (original.isEmpty()) {
@@ -28,8 +35,7 @@ public final class LessonTranslation {
                             "there is no lesson \"" + id + "\" to translate",
                             "the folder and the name of the original",
                             "");
-            return Optional.empty();
         }
-        return LessonReader.translation(file, original.get());
+        return original;
     }
 }

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.course;
 
+import hotside.content.Once;
 import hotside.problem.SkillMap;
-import hotside.relation.Chain;
-import hotside.relation.Values;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -121,20 +120,13 @@ public final class LookUp {
     }
 
     private static Lesson page(String id, String title, Node body, List<Part> parts) {
-        return new Lesson(
+        return Lesson.page(
                 PREFIX + id,
                 "Look up",
                 title,
                 List.of(),
                 List.of(),
-                0,
-                List.of(),
-                List.of(),
-                List.of(),
-                Values.NONE,
-                new Chain(List.of()),
-                body,
-                parts);
+                Once.of(Lesson.Content.of(body, parts)));
     }
 
     /** Text that Markdown leaves as it is. */

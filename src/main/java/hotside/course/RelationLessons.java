@@ -2,11 +2,10 @@
 package hotside.course;
 
 import hotside.catalogue.Catalogue;
-import hotside.relation.Chain;
+import hotside.content.Once;
 import hotside.relation.Relation;
 import hotside.relation.Slot;
 import hotside.relation.SlotScale;
-import hotside.relation.Values;
 import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import hotside.unit.Scale;
@@ -40,25 +39,22 @@ public final class RelationLessons {
 
     /** The page of one relation. */
     public static Lesson of(Relation relation) {
+        return Lesson.page(
+                PREFIX + relation.id(),
+                relation.topic(),
+                relation.title(),
+                List.of("relation." + relation.id()),
+                relation.sources(),
+                new Once<>(() -> content(relation)));
+    }
+
+    private static Lesson.Content content(Relation relation) {
         Node body = Markup.parse(text(relation));
         Part calculator =
                 new Part.Calculator(
                         relation, relation.typical(), over(relation), relation.outputs().get(0));
         body.appendChild(new PartBlock(calculator));
-        return new Lesson(
-                PREFIX + relation.id(),
-                relation.topic(),
-                relation.title(),
-                List.of("relation." + relation.id()),
-                List.of(),
-                MINUTES,
-                relation.sources(),
-                List.of(),
-                List.of(),
-                Values.NONE,
-                new Chain(List.of()),
-                body,
-                List.of(calculator));
+        return Lesson.Content.of(body, List.of(calculator));
     }
 
     private static Optional<Slot> over(Relation relation) {

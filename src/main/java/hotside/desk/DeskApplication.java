@@ -4,13 +4,10 @@ package hotside.desk;
 import hotside.learner.Backups;
 import hotside.learner.OwnContent;
 import hotside.learner.RecordFolder;
-import hotside.learner.Syllabus;
 import hotside.page.Words;
-import hotside.problem.SkillMap;
 import hotside.speech.Language;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executors;
@@ -25,6 +22,9 @@ import javafx.stage.Stage;
 
 /** The desk as a program with a window. */
 public final class DeskApplication extends Application {
+    /** So many frames after the first page is there, a person can read it. */
+    private static final int FIRST_FRAMES = 5;
+
     private final ScheduledExecutorService watcher =
             Executors.newSingleThreadScheduledExecutor(
                     task -> {
@@ -32,9 +32,25 @@ public final class DeskApplication extends Application {
                         thread.setDaemon(true);
                         return thread;
                     });
+
+    /** The toolkit makes the application, so there is no other way to hand it something. */
+    private static CompletableFuture<Early> early;
+
     private RecordKeeper keeper;
     private DeskLog log;
     private Crashes crashes;
+
+    /** What needs no screen, and is there before the screen is. */
+    private record Early(RecordKeeper keeper, Library library) {
+        static Early begin() {
+            RecordKeeper keeper = RecordKeeper.open(RecordFolder.usual(), Platform::runLater);
+            Language language = keeper.settings().language();
+            Language.speak(language);
+            Library library = Libraries.read(language);
+            keeper.syllabus(library.plan());
+            return new Early(keeper, library);
+        }
+    }
 
     /** For the toolkit. */
     public DeskApplication() {}
@@ -42,17 +58,13 @@ public final class DeskApplication extends Application {
     /** Opens the desk and returns when it is closed. */
     public static void open() {
         NoNetwork.install();
+        early = CompletableFuture.supplyAsync(Early::begin);
         Application.launch(DeskApplication.class);
     }
 
     @Override
     public void start(Stage stage) {
-        // The engine of the page takes long to load, so the library is read beside it, not before
-        // it.
-        Language likely = Language.of(Locale.getDefault());
-        Language.speak(likely);
-        CompletableFuture<Library> early =
-                CompletableFuture.supplyAsync(() -> Libraries.read(likely));
+        // The engine of the page takes long to load; what needs no screen is read meanwhile.
         PageView.warmUp();
         Path data = RecordFolder.usual();
         log = DeskLog.open(data);
@@ -65,15 +77,10 @@ public final class DeskApplication extends Application {
                         Platform::runLater,
                         DeskApplication::regret);
         crashes.install();
-        keeper =
-                RecordKeeper.open(
-                        data,
-                        Platform::runLater,
-                        () -> Syllabus.of(SkillMap.shipped(), early.join().bank()));
-        Language language = keeper.settings().language();
-        Language.speak(language);
-        Library library =
-                language == likely ? early.join() : Libraries.read(early.join().maths(), language);
+        Early ready = early.join();
+        keeper = ready.keeper();
+        Library library = ready.library();
+        Language.speak(keeper.settings().language());
         DeskWindow window =
                 new DeskWindow(
                         library,
@@ -92,8 +99,14 @@ public final class DeskApplication extends Application {
         keeper.onTrouble(DeskApplication::warn);
         keeper.notice().ifPresent(DeskApplication::warn);
         keeper.offered().ifPresent(copy -> offer(copy, window));
-        keeper.housekeeping();
-        watch(window);
+        AfterFrames.run(
+                FIRST_FRAMES,
+                window.page(),
+                () -> {
+                    keeper.housekeeping();
+                    watcher.execute(crashes.guarded(library::readOn));
+                    watch(window);
+                });
     }
 
     /** A teacher who writes sees what was saved a moment later. */

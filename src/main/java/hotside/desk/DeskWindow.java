@@ -9,12 +9,10 @@ import hotside.course.LookUp;
 import hotside.course.Part;
 import hotside.course.RelationLessons;
 import hotside.learner.Attempt;
-import hotside.learner.Syllabus;
 import hotside.learner.Wish;
 import hotside.page.Maths;
 import hotside.page.Shell;
 import hotside.page.Words;
-import hotside.problem.SkillMap;
 import hotside.relation.Relation;
 import hotside.speech.Language;
 import hotside.unit.UnitSystem;
@@ -142,8 +140,7 @@ final class DeskWindow {
                         });
         cellPage.of = cell;
         consent = new WindowConsent(scene);
-        Syllabus syllabus = Syllabus.of(SkillMap.shipped(), library.bank());
-        this.practice = practice(syllabus);
+        this.practice = practice();
         this.myWork = myWork(chooser);
         ToPage classPage = new ToPage();
         ClassPlace theClass =
@@ -269,9 +266,8 @@ final class DeskWindow {
         course.pages(other.course().lessons(), outline);
         course.content().content(other.course(), other.bank());
         relations.content().content(other.course(), other.bank());
-        Syllabus syllabus = Syllabus.of(SkillMap.shipped(), other.bank());
-        keeper.syllabus(syllabus);
-        practice.content(other.bank(), syllabus);
+        keeper.syllabus(other.plan());
+        practice.content(other.bank(), other.plan());
         myWork.content(other.bank());
         if (current == course) {
             Optional<Lesson> open =
@@ -344,12 +340,12 @@ final class DeskWindow {
         return place;
     }
 
-    private PracticePlace practice(Syllabus syllabus) {
+    private PracticePlace practice() {
         ToPage toPage = new ToPage();
         PracticePlace place =
                 new PracticePlace(
                         library.bank(),
-                        syllabus,
+                        library.plan(),
                         library.maths(),
                         toPage,
                         keeper,

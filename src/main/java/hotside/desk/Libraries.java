@@ -3,12 +3,11 @@ package hotside.desk;
 
 import hotside.learner.OwnContent;
 import hotside.page.Maths;
-import hotside.problem.ProblemBank;
 import hotside.speech.Language;
 import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 
-/** Reads the shipped content, using both of a small machine's cores. */
+/** Finds the content that the desk shows; most of it is read when it is wanted. */
 public final class Libraries {
     private Libraries() {}
 
@@ -29,8 +28,6 @@ public final class Libraries {
     /** The same read again, with formulas that are set already. */
     static Library read(Maths maths, Language language) {
         Path own = OwnContent.folder();
-        CompletableFuture<ProblemBank> bank =
-                CompletableFuture.supplyAsync(() -> OwnContent.bank(own, language));
-        return new Library(OwnContent.course(own, language), bank.join(), maths);
+        return new Library(OwnContent.course(own, language), OwnContent.bank(own, language), maths);
     }
 }

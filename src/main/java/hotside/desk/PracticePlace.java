@@ -31,6 +31,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 
 /**
  * The place where a learner practises: the tutor chooses a problem and says why; where a skill is
@@ -40,7 +41,7 @@ final class PracticePlace implements Place {
     private static final String CARD = "p1";
 
     private ProblemBank bank;
-    private Syllabus syllabus;
+    private Supplier<Syllabus> syllabus;
     private final Page page;
     private final TutorKeeper keeper;
     private final LongSupplier seeds;
@@ -49,7 +50,6 @@ final class PracticePlace implements Place {
     private final ExampleCard examples;
     private final LessonText text;
     private final TestRun test;
-    private List<PracticePage.Option> options;
     private Wish wish = Wish.BEST;
     private String minutes = "0";
     private UnitSystem system = UnitSystem.SI_SHOP;
@@ -64,7 +64,7 @@ final class PracticePlace implements Place {
      */
     PracticePlace(
             ProblemBank bank,
-            Syllabus syllabus,
+            Supplier<Syllabus> syllabus,
             Maths maths,
             Page page,
             TutorKeeper keeper,
@@ -82,14 +82,12 @@ final class PracticePlace implements Place {
         this.examples = new ExampleCard(maths);
         this.text = new LessonText(maths);
         this.test = new TestRun(bank, syllabus, maths, page, keeper, seeds, clock, ticks);
-        this.options = options(syllabus);
     }
 
     /** Other problems; the one that is open stays. */
-    void content(ProblemBank other, Syllabus itsSyllabus) {
+    void content(ProblemBank other, Supplier<Syllabus> itsSyllabus) {
         bank = other;
         syllabus = itsSyllabus;
-        options = options(itsSyllabus);
         test.content(other, itsSyllabus);
     }
 
@@ -227,7 +225,7 @@ final class PracticePlace implements Place {
         Optional<ProblemState> state = cards.state(CARD);
         PracticePage.View view =
                 new PracticePage.View(
-                        options,
+                        options(syllabus.get()),
                         value(wish),
                         reason,
                         example.map(v -> examples.html("example", v, way == Attempt.Way.FADED)),
@@ -365,7 +363,7 @@ final class PracticePlace implements Place {
     }
 
     private void solved(String problem) {
-        Optional<String> skill = syllabus.find(problem).map(Exercise::skill);
+        Optional<String> skill = syllabus.get().find(problem).map(Exercise::skill);
         if (skill.isEmpty() || way == Attempt.Way.AGAIN) {
             return;
         }
@@ -381,7 +379,8 @@ final class PracticePlace implements Place {
     private void showAfter(SkillStanding standing) {
         LocalDate today = LocalDate.now(clock);
         page.replace(
-                "practice-after", PracticePage.after(SkillLines.of(standing, syllabus, today)));
+                "practice-after",
+                PracticePage.after(SkillLines.of(standing, syllabus.get(), today)));
         page.focus("do-next");
     }
 

@@ -117,10 +117,10 @@ final class RecordKeeper implements TutorKeeper, RecordCare, AutoCloseable {
     }
 
     /** There is other content to learn from. */
-    void syllabus(Syllabus other) {
+    void syllabus(Supplier<Syllabus> other) {
         run(
                 () -> {
-                    syllabus = () -> other;
+                    syllabus = other;
                     tutor = null;
                 });
     }
@@ -216,7 +216,8 @@ final class RecordKeeper implements TutorKeeper, RecordCare, AutoCloseable {
 
     @Override
     public void remember(String key, String value) {
-        if (!value.equals(settings.put(key, value))) {
+        // The window may go after the record.
+        if (!worker.isShutdown() && !value.equals(settings.put(key, value))) {
             run(() -> record.set(key, value));
         }
     }

@@ -24,6 +24,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 
 /** A mock test: problems without help, perhaps with a limit of time, verdicts at the end. */
 final class TestRun {
@@ -37,7 +38,7 @@ final class TestRun {
     }
 
     private ProblemBank bank;
-    private Syllabus syllabus;
+    private Supplier<Syllabus> syllabus;
     private final Page page;
     private final TutorKeeper keeper;
     private final LongSupplier seeds;
@@ -51,7 +52,7 @@ final class TestRun {
 
     TestRun(
             ProblemBank bank,
-            Syllabus syllabus,
+            Supplier<Syllabus> syllabus,
             Maths maths,
             Page page,
             TutorKeeper keeper,
@@ -69,7 +70,7 @@ final class TestRun {
     }
 
     /** Other problems, from the next test on. */
-    void content(ProblemBank other, Syllabus itsSyllabus) {
+    void content(ProblemBank other, Supplier<Syllabus> itsSyllabus) {
         bank = other;
         syllabus = itsSyllabus;
     }
@@ -90,7 +91,7 @@ final class TestRun {
         cards.clear(Try.PRACTICE);
         cards.units(system, "?");
         ids.clear();
-        MockTest.draw(syllabus, PROBLEMS, seeds.getAsLong()).stream()
+        MockTest.draw(syllabus.get(), PROBLEMS, seeds.getAsLong()).stream()
                 .flatMap(exercise -> bank.find(exercise.id()).stream())
                 .forEach(this::add);
         phase = Phase.RUNNING;
@@ -225,7 +226,7 @@ final class TestRun {
     List<TestPage.Result> results() {
         Map<String, TestPage.Result> bySkill = new LinkedHashMap<>();
         for (ProblemState state : problems()) {
-            String skill = syllabus.name(state.variant().template().skill());
+            String skill = syllabus.get().name(state.variant().template().skill());
             int asked = state.verdicts().size();
             int right =
                     (int)

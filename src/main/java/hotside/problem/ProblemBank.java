@@ -4,42 +4,67 @@ package hotside.problem;
 import hotside.content.ContentFile;
 import hotside.content.ContentFolder;
 import hotside.content.Finding;
+import hotside.content.Once;
 import hotside.speech.Language;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
-/** All problems that could be read, by id, with what was wrong with the rest. */
+/**
+ * All problems that could be read, by id, with what was wrong with the rest. Those that come with
+ * the program are read when they are first asked for.
+ */
 public final class ProblemBank {
-    private final Map<String, Template> byId = new LinkedHashMap<>();
-    private final List<Finding> findings = new ArrayList<>();
+    private final Map<String, Once<Optional<Template>>> byId = new LinkedHashMap<>();
+    private final List<Once<List<Finding>>> findings = new ArrayList<>();
 
     private ProblemBank() {}
 
     /** The problems that come with the program. */
     public static ProblemBank shipped() {
-        return of(ContentFolder.ofResources("hotside/problems"));
+        return later(ContentFolder.ofResources("hotside/problems"), TemplateReader::read);
     }
 
     /** {@link #shipped} in a language; what is not translated stays in English. */
     public static ProblemBank shipped(Language language) {
+        ProblemBank english = shipped();
         return language == Language.ENGLISH
-                ? shipped()
-                : shipped()
-                        .translated(
-                                ContentFolder.ofResources("hotside/problems/" + language.code()));
+                ? english
+                : english.with(
+                        later(
+                                ContentFolder.ofResources("hotside/problems/" + language.code()),
+                                file -> ProblemTranslation.read(file, english::find)));
+    }
+
+    /** The problems of files that are called as they are, read when they are asked for. */
+    private static ProblemBank later(
+            ContentFolder folder, Function<ContentFile, Optional<Template>> reader) {
+        ProblemBank bank = new ProblemBank();
+        bank.findings.add(Once.of(folder.findings()));
+        for (ContentFolder.Entry entry : folder.entries()) {
+            Once<Optional<Template>> template = new Once<>(() -> reader.apply(entry.file().get()));
+            bank.byId.put(entry.name(), template);
+            bank.findings.add(
+                    new Once<>(
+                            () -> {
+                                template.get();
+                                return entry.file().get().findings().list();
+                            }));
+        }
+        return bank;
     }
 
     /** This bank with the words of the problems that a folder translates. */
     public ProblemBank translated(ContentFolder folder) {
         ProblemBank others = new ProblemBank();
-        others.findings.addAll(folder.findings());
+        others.findings.add(Once.of(folder.findings()));
         for (ContentFile file : folder.files()) {
             ProblemTranslation.read(file, this::find)
                     .ifPresent(template -> others.add(file, template));
-            others.findings.addAll(file.findings().list());
+            others.findings.add(Once.of(file.findings().list()));
         }
         return with(others);
     }
@@ -47,10 +72,10 @@ public final class ProblemBank {
     /** The problems of a folder. */
     public static ProblemBank of(ContentFolder folder) {
         ProblemBank bank = new ProblemBank();
-        bank.findings.addAll(folder.findings());
+        bank.findings.add(Once.of(folder.findings()));
         for (ContentFile file : folder.files()) {
             TemplateReader.read(file).ifPresent(template -> bank.add(file, template));
-            bank.findings.addAll(file.findings().list());
+            bank.findings.add(Once.of(file.findings().list()));
         }
         return bank;
     }
@@ -59,14 +84,16 @@ public final class ProblemBank {
     public ProblemBank with(ProblemBank other) {
         ProblemBank both = new ProblemBank();
         both.byId.putAll(byId);
-        both.byId.putAll(other.byId);
+        other.byId.forEach(
+                (id, template) ->
+                        both.byId.put(id, new Once<>(() -> template.get().or(() -> find(id)))));
         both.findings.addAll(findings);
         both.findings.addAll(other.findings);
         return both;
     }
 
     private void add(ContentFile file, Template template) {
-        if (byId.putIfAbsent(template.id(), template) != null) {
+        if (byId.putIfAbsent(template.id(), Once.of(Optional.of(template))) != null) {
             file.findings()
                     .add(
                             file.fields().place("id"),
@@ -77,15 +104,15 @@ public final class ProblemBank {
     }
 
     public List<Template> all() {
-        return List.copyOf(byId.values());
+        return byId.values().stream().flatMap(template -> template.get().stream()).toList();
     }
 
     public Optional<Template> find(String id) {
-        return Optional.ofNullable(byId.get(id));
+        return Optional.ofNullable(byId.get(id)).flatMap(Once::get);
     }
 
     /** What is wrong with the files, in their order. */
     public List<Finding> findings() {
-        return List.copyOf(findings);
+        return findings.stream().flatMap(found -> found.get().stream()).toList();
     }
 }

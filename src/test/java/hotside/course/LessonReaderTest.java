@@ -11,6 +11,7 @@ import hotside.content.Finding;
 import hotside.unit.UnitSystem;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -377,7 +378,8 @@ class LessonReaderTest {
     }
 
     /** What computed prose says; the numbers are reckoned by hand. */
-    static class ComputedTest {
+    @Nested
+    class ComputedTest {
         private static final Lesson LESSON = lesson(GOOD);
 
         private static Optional<String> text(String expression, UnitSystem system) {
@@ -403,7 +405,7 @@ class LessonReaderTest {
                         change from push.downstream to push.upstream | 81.2 % | 81.2 %
                         pulls                      | 149.6; 150.9 kW  | 200.6; 202.4 hp
                         mean.sample                | 149.6; 150.9 kW  | 200.6; 202.4 hp
-                        mean.mean, 4 digits        | 150.2 kW         | 201.5 hp
+                        mean.mean, 4 digits        | 150.3 kW         | 201.5 hp
                         """)
         void saysTheValueInTheShopsUnits(String expression, String si, String us) {
             assertEquals(Optional.of(si), text(expression, UnitSystem.SI_SHOP));

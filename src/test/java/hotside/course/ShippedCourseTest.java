@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.FencedCodeBlock;
+import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -20,8 +21,8 @@ class ShippedCourseTest {
     private static final Course COURSE = Course.shipped();
     private static final SkillMap SKILLS = SkillMap.shipped();
 
-    static Stream<Lesson> lessons() {
-        return COURSE.lessons().stream();
+    static Stream<Named<Lesson>> lessons() {
+        return COURSE.lessons().stream().map(lesson -> Named.of(lesson.id(), lesson));
     }
 
     @Test
@@ -67,6 +68,13 @@ class ShippedCourseTest {
                                                                 + "\" that nothing draws");
                                             }
                                         }));
+    }
+
+    /** The outline counts them before the page is read. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("lessons")
+    void itsProblemsAreKnownBeforeItIsRead(Lesson lesson) {
+        assertEquals(lesson.content().problems(), lesson.problems());
     }
 
     @ParameterizedTest(name = "{0}")

@@ -72,7 +72,7 @@ class PracticePlacesTest {
         practice =
                 new PracticePlace(
                         bank,
-                        syllabus,
+                        () -> syllabus,
                         MATHS,
                         page,
                         keeper,
@@ -243,8 +243,8 @@ class PracticePlacesTest {
         ProblemBank odd = ProblemBank.of(ContentFolder.read(problems));
         assertEquals(1, odd.all().size(), odd.findings().toString());
         Syllabus its = Syllabus.of(SkillMap.shipped(), odd);
-        keeper.syllabus(its);
-        practice.content(odd, its);
+        keeper.syllabus(() -> its);
+        practice.content(odd, () -> its);
         open(practice);
         assertTrue(page.text.contains("“Never fits” cannot be given numbers"), page.text);
         act(practice, "test", "");

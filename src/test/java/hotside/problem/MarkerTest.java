@@ -9,6 +9,7 @@ import hotside.unit.UnitSystem;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -315,7 +316,8 @@ class MarkerTest {
     }
 
     /** Steps: a wrong first answer carried on rightly is right in method. */
-    static class CarriedTest {
+    @Nested
+    class CarriedTest {
         private static final Variant SPEED =
                 Variants.draw(SampleProblems.sample("sample-pipe-speed"), 1, UnitSystem.SI_SHOP);
 

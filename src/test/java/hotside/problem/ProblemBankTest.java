@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.content.ContentFolder;
 import hotside.content.Finding;
+import hotside.speech.Language;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -40,5 +41,35 @@ class ProblemBankTest {
     @Test
     void whatComesWithTheProgramIsSound() {
         assertEquals(List.of(), ProblemBank.shipped().findings());
+    }
+
+    /** A problem is looked for by the name of its file, so that the others need not be read. */
+    @Test
+    void whatComesWithTheProgramIsCalledAsItsFile() {
+        for (Language language : Language.values()) {
+            String folder =
+                    language == Language.ENGLISH
+                            ? "hotside/problems"
+                            : "hotside/problems/" + language.code();
+            ProblemBank bank = ProblemBank.shipped(language);
+            ContentFolder.ofResources(folder)
+                    .entries()
+                    .forEach(
+                            entry ->
+                                    assertEquals(
+                                            Optional.of(entry.name()),
+                                            bank.find(entry.name()).map(Template::id)));
+        }
+    }
+
+    @Test
+    void aProblemOfAnotherBankIsTakenOnlyIfItCouldBeRead(@TempDir Path folder) throws Exception {
+        Files.writeString(folder.resolve("a.md"), sample("push").replace("level: ", "level: 9"));
+        ProblemBank shipped = ProblemBank.shipped();
+        ProblemBank both = shipped.with(ProblemBank.of(ContentFolder.read(folder)));
+        assertEquals(
+                shipped.all().stream().map(Template::id).toList(),
+                both.all().stream().map(Template::id).toList());
+        assertEquals(1, both.findings().size());
     }
 }
