@@ -29,7 +29,7 @@ public final class Hotside {
                             args,
                             out,
                             err,
-                            (to, whole) -> Tour.guide(to, whole, out),
+                            (to, length) -> Tour.guide(to, Tour.Length.valueOf(length.name()), out),
                             () -> desk(out)));
         }
         desk(out);
@@ -39,7 +39,7 @@ public final class Hotside {
         if (Headless.noDisplay()) {
             out.println(
                     "There is no display here, so the desk cannot open. Taking the tour instead.");
-            System.exit(Tour.guide(tourFolder(), false, out));
+            System.exit(Tour.guide(tourFolder(), Tour.Length.PLACES, out));
         }
         DeskApplication.open();
     }

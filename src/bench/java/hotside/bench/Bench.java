@@ -16,13 +16,16 @@ public final class Bench {
     private Bench() {}
 
     /**
-     * @param args the build's folder, with {@code hotside.jar} and {@code test-classes}
+     * @param args the build's folder, with {@code hotside.jar} and {@code test-classes}; and the
+     *     file of options that the desk is started with
      */
     public static void main(String[] args) throws Exception {
         JarRun jar = new JarRun(Path.of(args[0]));
+        List<String> options = List.of("@" + args[1]);
         Bench bench = new Bench();
-        bench.take("the start of the desk", () -> StartUp.measure(jar));
-        bench.take("page turns and memory", () -> PageTurns.measure(jar));
+        bench.take("the start of the desk", () -> StartUp.measure(jar, options));
+        bench.take("page turns and memory", () -> PageTurns.measure(jar, options));
+        bench.take("an hour of use", () -> Hour.measure(jar, options));
         bench.take("tables", () -> TableRows.measure(jar));
         bench.take("variants", () -> VariantRate.measure(jar));
         bench.take("a long record", () -> LongRecord.measure(jar));

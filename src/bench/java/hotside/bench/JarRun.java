@@ -10,6 +10,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.jar.JarOutputStream;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
 
 /** Runs a main class on the packaged jar in a fresh JVM and reads what it tells. */
 final class JarRun {
@@ -24,10 +27,26 @@ final class JarRun {
         }
     }
 
-    private final Path build;
+    private final Path program;
+    private final Path bench;
 
-    JarRun(Path build) {
-        this.build = build;
+    /**
+     * @param build holds {@code hotside.jar}; what measures is put into a jar beside it, since the
+     *     JVM lays out no classes of folders
+     */
+    JarRun(Path build) throws IOException {
+        this.program = build.resolve("hotside.jar");
+        this.bench = build.resolve("bench.jar");
+        Path classes = build.resolve("test-classes");
+        try (JarOutputStream out = new JarOutputStream(Files.newOutputStream(bench));
+                Stream<Path> files = Files.walk(classes)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                String name = classes.relativize(file).toString().replace('\\', '/');
+                out.putNextEntry(new ZipEntry(name));
+                Files.copy(file, out);
+                out.closeEntry();
+            }
+        }
     }
 
     /**
@@ -69,8 +88,7 @@ final class JarRun {
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(options);
         command.add("-cp");
-        command.add(
-                build.resolve("hotside.jar") + File.pathSeparator + build.resolve("test-classes"));
+        command.add(program + File.pathSeparator + bench);
         command.add(main.getName());
         return command;
     }

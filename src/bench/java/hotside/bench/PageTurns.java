@@ -13,8 +13,8 @@ final class PageTurns {
 
     private PageTurns() {}
 
-    static List<Measure> measure(JarRun jar) throws IOException {
-        JarRun.Told told = jar.run(PageTurning.class, List.of());
+    static List<Measure> measure(JarRun jar, List<String> options) throws IOException {
+        JarRun.Told told = jar.run(PageTurning.class, options);
         return List.of(
                 frames(told, "again-", "Page turn to a lesson seen before"),
                 busy(told, "again-"),

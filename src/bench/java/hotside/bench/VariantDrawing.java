@@ -13,18 +13,26 @@ public final class VariantDrawing {
     private static final double WARM_SECONDS = 3;
     private static final double SECONDS = 5;
 
-    private final List<Template> templates = ProblemBank.shipped().all();
+    private final List<Template> templates;
     private long seed;
     private long steps;
 
-    private VariantDrawing() {}
+    private VariantDrawing(List<Template> templates) {
+        this.templates = templates;
+    }
 
     public static void main(String[] args) {
-        VariantDrawing drawing = new VariantDrawing();
+        List<Template> all = ProblemBank.shipped().all();
+        tell("", all);
+        tell("number-", all.stream().filter(t -> t.kind() == Template.Kind.NUMBER).toList());
+    }
+
+    private static void tell(String which, List<Template> templates) {
+        VariantDrawing drawing = new VariantDrawing(templates);
         drawing.rate(WARM_SECONDS);
-        System.out.println("variants-a-second " + drawing.rate(SECONDS));
-        System.out.println("problems " + drawing.templates.size());
-        System.out.println("steps-a-variant " + (double) drawing.steps / drawing.drawn());
+        System.out.println(which + "variants-a-second " + drawing.rate(SECONDS));
+        System.out.println(which + "problems " + drawing.templates.size());
+        System.out.println(which + "steps-a-variant " + (double) drawing.steps / drawing.drawn());
     }
 
     private double rate(double seconds) {

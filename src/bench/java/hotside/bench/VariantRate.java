@@ -15,13 +15,21 @@ final class VariantRate {
         JarRun.Told told = jar.run(VariantDrawing.class, List.of());
         return List.of(
                 Measure.atLeast(
-                        String.format(
-                                Locale.ROOT,
-                                "Variants of %.0f problems, %.0f steps each, a second",
-                                told.get("problems"),
-                                told.get("steps-a-variant")),
-                        told.get("variants-a-second"),
+                        what(told, "number-", "Variants of %.0f problems worked to one number"),
+                        told.get("number-variants-a-second"),
                         AIM_A_SECOND,
+                        "%,.0f"),
+                Measure.told(
+                        what(told, "", "    of all %.0f problems"),
+                        told.get("variants-a-second"),
                         "%,.0f"));
+    }
+
+    private static String what(JarRun.Told told, String which, String problems) throws IOException {
+        return String.format(
+                Locale.ROOT,
+                problems + ", %.0f steps each, a second",
+                told.get(which + "problems"),
+                told.get(which + "steps-a-variant"));
     }
 }

@@ -6,7 +6,6 @@ import hotside.bench.Samples;
 import hotside.bench.Scratch;
 import hotside.course.Lesson;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -27,9 +26,6 @@ import javafx.stage.Stage;
 public final class PageTurning {
     /** As many as memory is judged after. */
     public static final int TURNS = 200;
-
-    private static final long MEGABYTE = 1 << 20;
-    private static final Path STATUS = Path.of("/proc/self/status");
 
     private final DeskWindow window;
     private final double[] busy = new double[TURNS];
@@ -74,17 +70,17 @@ public final class PageTurning {
 
     private void turn(List<Lesson> lessons) throws IOException {
         Screen.frames(2);
-        tell("memory-before", residentMegabytes());
+        tell("memory-before", Memory.residentMegabytes());
         for (int i = 0; i < TURNS; i++) {
             turn(i, lessons.get(i % lessons.size()));
         }
-        tell("memory-after", residentMegabytes());
+        tell("memory-after", Memory.residentMegabytes());
         int unread = lessons.size();
         told("first-", 0, unread);
         told("again-", unread, TURNS);
         System.gc();
         Screen.frames(2);
-        tell("memory-collected", residentMegabytes());
+        tell("memory-collected", Memory.residentMegabytes());
     }
 
     private void told(String which, int from, int to) {
@@ -130,19 +126,6 @@ public final class PageTurning {
 
     private static void tell(String name, double value) {
         System.out.println(name + " " + value);
-    }
-
-    /** What the whole process holds in memory; NaN where the system does not say. */
-    private static double residentMegabytes() throws IOException {
-        if (!Files.exists(STATUS)) {
-            return Double.NaN;
-        }
-        return Files.readAllLines(STATUS).stream()
-                        .filter(line -> line.startsWith("VmRSS:"))
-                        .mapToDouble(line -> Double.parseDouble(line.replaceAll("\\D", "")) * 1024)
-                        .findFirst()
-                        .orElse(Double.NaN)
-                / MEGABYTE;
     }
 
     /** The picture around the lesson's title. */

@@ -22,6 +22,16 @@ import picocli.CommandLine.Command;
         version = "Hotside 0.1.0",
         subcommands = CommandLine.HelpCommand.class)
 public final class CommandLineDoor implements Runnable {
+    /** How much a tour shows. */
+    public enum TourLength {
+        /** One lesson: whether the desk can open here. */
+        FIRST,
+        /** Every place, and the head of every lesson. */
+        PLACES,
+        /** Every lesson from top to bottom too. */
+        WHOLE
+    }
+
     /** All is well. */
     public static final int FINE = 0;
 
@@ -49,7 +59,7 @@ public final class CommandLineDoor implements Runnable {
             String[] args,
             PrintWriter out,
             PrintWriter err,
-            ToIntBiFunction<Path, Boolean> tour,
+            ToIntBiFunction<Path, TourLength> tour,
             Runnable desk) {
         return run(args, System.in, out, err, tour, desk);
     }
@@ -60,7 +70,7 @@ public final class CommandLineDoor implements Runnable {
             InputStream in,
             PrintWriter out,
             PrintWriter err,
-            ToIntBiFunction<Path, Boolean> tour,
+            ToIntBiFunction<Path, TourLength> tour,
             Runnable desk) {
         CommandLine line = new CommandLine(new CommandLineDoor());
         line.addSubcommand(new RelationsCommand());

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.command;
 
+import hotside.command.CommandLineDoor.TourLength;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.function.ToIntBiFunction;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -13,7 +15,7 @@ import picocli.CommandLine.Option;
         description = "Pictures of every screen, without a display.",
         mixinStandardHelpOptions = true)
 final class TourCommand implements Callable<Integer> {
-    private final ToIntBiFunction<Path, Boolean> guide;
+    private final ToIntBiFunction<Path, TourLength> guide;
 
     @Option(
             names = "--to",
@@ -22,15 +24,31 @@ final class TourCommand implements Callable<Integer> {
             description = "where the pictures go")
     private Path to;
 
-    @Option(names = "--whole", description = "every lesson from top to bottom, not its head alone")
-    private boolean whole;
+    @ArgGroup(exclusive = true)
+    private Length length = new Length();
 
-    TourCommand(ToIntBiFunction<Path, Boolean> guide) {
+    private static final class Length {
+        @Option(
+                names = "--first",
+                description = "one lesson only: shows in seconds whether the desk can open here")
+        private boolean first;
+
+        @Option(
+                names = "--whole",
+                description = "every lesson from top to bottom, not its head alone")
+        private boolean whole;
+
+        private TourLength told() {
+            return first ? TourLength.FIRST : whole ? TourLength.WHOLE : TourLength.PLACES;
+        }
+    }
+
+    TourCommand(ToIntBiFunction<Path, TourLength> guide) {
         this.guide = guide;
     }
 
     @Override
     public Integer call() {
-        return guide.applyAsInt(to, whole);
+        return guide.applyAsInt(to, length.told());
     }
 }

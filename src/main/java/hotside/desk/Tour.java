@@ -32,36 +32,46 @@ import javafx.stage.Stage;
  * behind.
  */
 public final class Tour {
+    /** How much is shown. */
+    public enum Length {
+        /** One lesson. */
+        FIRST,
+        /** Every place, and the head of every lesson. */
+        PLACES,
+        /** Every lesson from top to bottom too. */
+        WHOLE
+    }
+
     private static final int SETTLED = 6;
 
     private final Path folder;
-    private final boolean whole;
+    private final Length length;
     private final List<String> log = new ArrayList<>();
     private DeskWindow window;
     private RecordKeeper keeper;
     private int pictures;
 
-    private Tour(Path folder, boolean whole) {
+    private Tour(Path folder, Length length) {
         this.folder = folder;
-        this.whole = whole;
+        this.length = length;
     }
 
     /**
      * Takes the tour.
      *
      * @param folder where pictures and log go; made if need be
-     * @param whole true for every page from top to bottom, false for the head of each lesson
+     * @param length how much of it
      * @param out where it is told what was done
      * @return the exit code, 0
      */
-    public static int guide(Path folder, boolean whole, PrintWriter out) {
+    public static int guide(Path folder, Length length, PrintWriter out) {
         Headless.install();
         NoNetwork.install();
         try {
             Files.createDirectories(folder);
             Path data = Files.createTempDirectory("hotside-tour-record");
             try {
-                new Tour(folder, whole).take(data);
+                new Tour(folder, length).take(data);
             } finally {
                 delete(data);
             }
@@ -99,6 +109,15 @@ public final class Tour {
                         });
         Screen.until(() -> window.page().ready().isDone());
         mainJob(library);
+        if (length != Length.FIRST) {
+            places(library, data);
+        }
+        Screen.run(stage::close);
+        keeper.close();
+        write("tour.txt", String.join("\n", log) + "\n");
+    }
+
+    private void places(Library library, Path data) throws IOException {
         looks();
         german(library);
         relation();
@@ -108,9 +127,6 @@ public final class Tour {
         runLogs();
         theClass(library, data);
         everyLesson(library);
-        Screen.run(stage::close);
-        keeper.close();
-        write("tour.txt", String.join("\n", log) + "\n");
     }
 
     private void mainJob(Library library) throws IOException {
@@ -321,7 +337,7 @@ public final class Tour {
         Settings usual = Screen.on(window::settings);
         Screen.run(() -> window.settings(usual.percent(200).dark(true)));
         Screen.until(() -> window.page().text("logs-result").orElse("").length() > 100);
-        everyScreen("logs-large-dark", whole ? Integer.MAX_VALUE : 3);
+        everyScreen("logs-large-dark", length == Length.WHOLE ? Integer.MAX_VALUE : 3);
         Screen.run(() -> window.settings(usual));
     }
 
@@ -433,7 +449,8 @@ public final class Tour {
     private void everyLesson(Library library) throws IOException {
         for (Lesson lesson : library.course().lessons()) {
             open(lesson);
-            everyScreen(lesson.id().replace('/', '-'), whole ? Integer.MAX_VALUE : 1);
+            everyScreen(
+                    lesson.id().replace('/', '-'), length == Length.WHOLE ? Integer.MAX_VALUE : 1);
             note("Read \"" + lesson.title() + "\".");
         }
     }
