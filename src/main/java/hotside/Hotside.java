@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside;
 
+import hotside.classroom.HandIn;
+import hotside.classroom.SetFile;
 import hotside.command.CommandLineDoor;
 import hotside.desk.DeskApplication;
 import hotside.desk.Headless;
@@ -12,6 +14,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /**
  * Where the program starts: the desk without arguments, else a command; the tour where there is no
@@ -23,25 +26,34 @@ public final class Hotside {
     public static void main(String[] args) {
         PrintWriter out = writer(System.out);
         PrintWriter err = writer(System.err);
-        if (args.length > 0) {
+        if (args.length == 1 && isTaken(args[0])) {
+            desk(out, Optional.of(Path.of(args[0])));
+        } else if (args.length > 0) {
             System.exit(
                     CommandLineDoor.run(
                             args,
                             out,
                             err,
                             (to, length) -> Tour.guide(to, Tour.Length.valueOf(length.name()), out),
-                            () -> desk(out)));
+                            file -> desk(out, file)));
+        } else {
+            desk(out, Optional.empty());
         }
-        desk(out);
     }
 
-    private static void desk(PrintWriter out) {
+    /** A file of one of our types, opened from outside as if it were a program. */
+    private static boolean isTaken(String arg) {
+        return (arg.endsWith(SetFile.ENDING) || arg.endsWith(HandIn.ENDING))
+                && Files.isRegularFile(Path.of(arg));
+    }
+
+    private static void desk(PrintWriter out, Optional<Path> file) {
         if (Headless.noDisplay()) {
             out.println(
                     "There is no display here, so the desk cannot open. Taking the tour instead.");
             System.exit(Tour.guide(tourFolder(), Tour.Length.PLACES, out));
         }
-        DeskApplication.open();
+        DeskApplication.open(file);
     }
 
     private static PrintWriter writer(java.io.PrintStream stream) {

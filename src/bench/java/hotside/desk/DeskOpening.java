@@ -29,7 +29,8 @@ public final class DeskOpening {
         mark(0);
         Failures.endTheRun();
         Headless.install();
-        Thread desk = new Thread(DeskApplication::open, "launcher");
+        Thread desk =
+                new Thread(() -> DeskApplication.open(java.util.Optional.empty()), "launcher");
         desk.start();
         while (!watching()) {
             Thread.sleep(1);

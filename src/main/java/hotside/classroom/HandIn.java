@@ -31,6 +31,9 @@ public record HandIn(
         Instant finished,
         PublicKeyText key,
         String receipt) {
+    /** How the names of such files end. */
+    public static final String ENDING = ".handin";
+
     private static final int RECEIPT_LETTERS = 8;
 
     public HandIn {

@@ -21,6 +21,9 @@ import java.util.Optional;
  * @param hash of the sealed content, which hand-ins refer to
  */
 public record SetFile(ProblemSet set, PublicKeyText key, String hash) {
+    /** How the names of such files end. */
+    public static final String ENDING = ".hotset";
+
     static final String FORMAT = "hotside-set";
     static final int VERSION = 1;
     private static final int LONGEST_ID = 100;

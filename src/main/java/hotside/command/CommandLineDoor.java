@@ -9,6 +9,8 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.ToIntBiFunction;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -52,7 +54,7 @@ public final class CommandLineDoor implements Runnable {
      * @param out where results go
      * @param err where complaints go
      * @param tour drives the real screens and puts pictures into a folder; returns an exit code
-     * @param desk opens the desk and returns when it is closed
+     * @param desk opens the desk, with a file if one is given, and returns when it is closed
      * @return the exit code
      */
     public static int run(
@@ -60,7 +62,7 @@ public final class CommandLineDoor implements Runnable {
             PrintWriter out,
             PrintWriter err,
             ToIntBiFunction<Path, TourLength> tour,
-            Runnable desk) {
+            Consumer<Optional<Path>> desk) {
         return run(args, System.in, out, err, tour, desk);
     }
 
@@ -71,7 +73,7 @@ public final class CommandLineDoor implements Runnable {
             PrintWriter out,
             PrintWriter err,
             ToIntBiFunction<Path, TourLength> tour,
-            Runnable desk) {
+            Consumer<Optional<Path>> desk) {
         CommandLine line = new CommandLine(new CommandLineDoor());
         line.addSubcommand(new RelationsCommand());
         line.addSubcommand(new WorkCommand(in));

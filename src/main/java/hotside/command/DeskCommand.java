@@ -4,9 +4,12 @@ package hotside.command;
 import hotside.learner.OwnContent;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
 /** Opens the desk, with a folder of one's own content if wanted. */
 @Command(
@@ -17,7 +20,7 @@ import picocli.CommandLine.Option;
         },
         mixinStandardHelpOptions = true)
 final class DeskCommand implements Callable<Integer> {
-    private final Runnable desk;
+    private final Consumer<Optional<Path>> desk;
 
     @Option(
             names = "--content",
@@ -25,7 +28,13 @@ final class DeskCommand implements Callable<Integer> {
             description = "holds the folders lessons and problems, or one of them")
     private Path content;
 
-    DeskCommand(Runnable desk) {
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "FILE",
+            description = "a problem set or a hand-in to open in the class place")
+    private Path file;
+
+    DeskCommand(Consumer<Optional<Path>> desk) {
         this.desk = desk;
     }
 
@@ -37,7 +46,10 @@ final class DeskCommand implements Callable<Integer> {
             }
             System.setProperty(OwnContent.PROPERTY, content.toAbsolutePath().toString());
         }
-        desk.run();
+        if (file != null && !Files.isRegularFile(file)) {
+            throw new UsageException("There is no file " + file + ".");
+        }
+        desk.accept(Optional.ofNullable(file));
         return CommandLineDoor.FINE;
     }
 }

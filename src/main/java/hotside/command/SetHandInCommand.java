@@ -2,6 +2,7 @@
 package hotside.command;
 
 import hotside.classroom.AtWork;
+import hotside.classroom.HandIn;
 import hotside.classroom.SetFile;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -67,7 +68,8 @@ final class SetHandInCommand implements Callable<Integer> {
         String learner = at.draft().learner();
         Path target =
                 to == null
-                        ? work.path().resolveSibling(file.set().id() + "-" + learner + ".handin")
+                        ? work.path()
+                                .resolveSibling(file.set().id() + "-" + learner + HandIn.ENDING)
                         : to;
         String receipt = at.handIn(target, ClassFiles.key(key, "learner"), Instant.now());
         out.println("Written to " + target + ". Receipt: " + receipt);

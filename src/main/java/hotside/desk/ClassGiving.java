@@ -29,6 +29,7 @@ import hotside.unit.UnitSystem;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.DateTimeException;
@@ -172,7 +173,12 @@ final class ClassGiving {
         return chooser.files(title).stream().findFirst();
     }
 
-    private void told(String text) {
+    /** True if this desk's own key has signed a set. */
+    boolean signed(Path set) throws IOException {
+        return Files.exists(keyFile()) && SetFile.read(set).key().equals(key().open());
+    }
+
+    void told(String text) {
         page.replace(GivePage.STATUS, Html.element("p", "", text));
         page.reveal(GivePage.STATUS);
     }
@@ -253,14 +259,18 @@ final class ClassGiving {
 
     private void saveSet() throws IOException {
         ProblemSet made = composed();
-        Optional<Path> file = chooser.save(Words.of("class.save-set"), made.id() + ".set");
+        Optional<Path> file = chooser.save(Words.of("class.save-set"), made.id() + SetFile.ENDING);
         if (file.isPresent()) {
             opened(SetFile.write(file.get(), made, key()));
         }
     }
 
     private SigningKey key() throws IOException {
-        return SigningKey.kept(data.resolve("keys").resolve("instructor.key"));
+        return SigningKey.kept(keyFile());
+    }
+
+    private Path keyFile() {
+        return data.resolve("keys").resolve("instructor.key");
     }
 
     private ProblemSet composed() {
@@ -452,7 +462,8 @@ final class ClassGiving {
             told(Words.of("class.again-none"));
             return;
         }
-        Optional<Path> file = chooser.save(Words.of("class.save-drill"), drill.get().id() + ".set");
+        Optional<Path> file =
+                chooser.save(Words.of("class.save-drill"), drill.get().id() + SetFile.ENDING);
         if (file.isPresent()) {
             SetFile.write(file.get(), drill.get(), key());
             told(Words.of("class.saved", file.get()));

@@ -2,8 +2,12 @@
 package hotside.desk;
 
 import hotside.classroom.GivePage;
+import hotside.classroom.HandIn;
+import hotside.classroom.RefusedException;
 import hotside.page.Maths;
+import hotside.page.Words;
 import hotside.problem.ProblemBank;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.function.Supplier;
@@ -44,6 +48,29 @@ final class ClassPlace implements Place {
         open();
         giving.openSet(set);
         giving.mark(folder);
+    }
+
+    /**
+     * A file that was opened outside: an instructor's own set goes to those who give work, another
+     * one to those who were given it.
+     */
+    void take(Path file) {
+        gives = true;
+        open();
+        try {
+            if (file.toString().endsWith(HandIn.ENDING)) {
+                giving.told(Words.of("class.hand-in-alone"));
+            } else if (giving.signed(file)) {
+                giving.openSet(file);
+            } else {
+                gives = false;
+                work.offer(file);
+            }
+        } catch (RefusedException e) {
+            giving.told(e.getMessage());
+        } catch (IOException e) {
+            giving.told(Words.of("class.cannot-read", file, e.getMessage()));
+        }
     }
 
     /** Shows the side of those who were given work, with a learner's work open. */

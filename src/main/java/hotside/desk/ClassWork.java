@@ -4,6 +4,7 @@ package hotside.desk;
 import hotside.classroom.AtWork;
 import hotside.classroom.Draft;
 import hotside.classroom.GivePage;
+import hotside.classroom.HandIn;
 import hotside.classroom.Ids;
 import hotside.classroom.KnownKeys;
 import hotside.classroom.ProblemSet;
@@ -51,6 +52,7 @@ final class ClassWork {
     private int count;
     private Optional<SetFile> file = Optional.empty();
     private AtWork work;
+    private Optional<Path> offered = Optional.empty();
     private boolean newKey;
 
     ClassWork(
@@ -193,13 +195,20 @@ final class ClassWork {
             told(Words.of("class.id-missing"));
             return;
         }
-        chooser.files(Words.of("class.open-work")).stream()
-                .findFirst()
+        offered.or(() -> chooser.files(Words.of("class.open-work")).stream().findFirst())
                 .ifPresent(chosen -> openSet(chosen, learner));
+    }
+
+    /** A set that was opened outside: it only wants to know whose work it will be. */
+    void offer(Path set) {
+        offered = Optional.of(set);
+        open();
+        told(Words.of("class.offered", set.getFileName()));
     }
 
     /** Begins or goes on with a learner's work on a set. */
     void openSet(Path chosen, String learner) {
+        offered = Optional.empty();
         typed.put("learner", learner);
         run(() -> opened(chosen, learner), this::shown);
     }
@@ -320,7 +329,8 @@ final class ClassWork {
         ProblemSet set = file.orElseThrow().set();
         String learner = work.draft().learner();
         Optional<Path> to =
-                chooser.save(Words.of("class.hand-in-yes"), set.id() + "-" + learner + ".handin");
+                chooser.save(
+                        Words.of("class.hand-in-yes"), set.id() + "-" + learner + HandIn.ENDING);
         to.ifPresent(
                 target ->
                         run(

@@ -36,6 +36,8 @@ public final class DeskApplication extends Application {
     /** The toolkit makes the application, so there is no other way to hand it something. */
     private static CompletableFuture<Early> early;
 
+    private static Optional<Path> file = Optional.empty();
+
     private RecordKeeper keeper;
     private DeskLog log;
     private Crashes crashes;
@@ -55,8 +57,13 @@ public final class DeskApplication extends Application {
     /** For the toolkit. */
     public DeskApplication() {}
 
-    /** Opens the desk and returns when it is closed. */
-    public static void open() {
+    /**
+     * Opens the desk and returns when it is closed.
+     *
+     * @param taken a set or a hand-in to open, if there is one
+     */
+    public static void open(Optional<Path> taken) {
+        file = taken;
         NoNetwork.install();
         early = CompletableFuture.supplyAsync(Early::begin);
         Application.launch(DeskApplication.class);
@@ -96,6 +103,7 @@ public final class DeskApplication extends Application {
         restore(stage);
         stage.show();
         window.openAtStart(keeper.remembered("lesson"));
+        file.ifPresent(window::take);
         keeper.onTrouble(DeskApplication::warn);
         keeper.notice().ifPresent(DeskApplication::warn);
         keeper.offered().ifPresent(copy -> offer(copy, window));

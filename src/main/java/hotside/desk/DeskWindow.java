@@ -67,6 +67,7 @@ final class DeskWindow {
     private final PagesPlace relations;
     private final PracticePlace practice;
     private final MyWorkPlace myWork;
+    private final ClassPlace theClass;
     private final Map<Place, ToggleButton> places = new LinkedHashMap<>();
     private Place current;
     private final RecordKeeper keeper;
@@ -143,7 +144,7 @@ final class DeskWindow {
         this.practice = practice();
         this.myWork = myWork(chooser);
         ToPage classPage = new ToPage();
-        ClassPlace theClass =
+        theClass =
                 new ClassPlace(
                         classPage,
                         worker,
@@ -208,6 +209,12 @@ final class DeskWindow {
                 .ifPresent(this::open);
         left.filter(place -> place != course).ifPresent(this::open);
         view.whenReady(this::focusPage);
+    }
+
+    /** Opens a set or a hand-in that was opened outside. */
+    void take(Path file) {
+        enter(theClass);
+        theClass.take(file);
     }
 
     /** Shows the page in native controls, or as a page again. */

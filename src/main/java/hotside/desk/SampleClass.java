@@ -33,7 +33,8 @@ record SampleClass(Path set, Path folder) {
 
     /** Writes the set and the hand-ins into a folder. */
     static SampleClass handedIn(Path folder, ProblemBank bank) throws IOException {
-        SampleClass made = new SampleClass(folder.resolve("sample.set"), folder.resolve("in"));
+        SampleClass made =
+                new SampleClass(folder.resolve("sample" + SetFile.ENDING), folder.resolve("in"));
         Files.createDirectories(made.folder);
         List<Template> templates = Composer.choose(bank, List.of("gate"), 1, 2, PROBLEMS);
         ProblemSet set =

@@ -62,7 +62,7 @@ class ClassCommandsTest {
                 new PrintWriter(out),
                 new PrintWriter(err),
                 (folder, whole) -> CommandLineDoor.FINE,
-                () -> {});
+                file -> {});
     }
 
     private int run(String... args) {
@@ -76,7 +76,7 @@ class ClassCommandsTest {
                                 "set",
                                 "compose",
                                 "--to",
-                                "@gates.set",
+                                "@gates.hotset",
                                 "--title",
                                 "Gates",
                                 "--id",
@@ -89,7 +89,7 @@ class ClassCommandsTest {
     }
 
     private Variant variant(String learner, int slot) {
-        return new Regrader(SetFile.read(temp.resolve("gates.set")).set(), ProblemBank.shipped())
+        return new Regrader(SetFile.read(temp.resolve("gates.hotset")).set(), ProblemBank.shipped())
                 .variant(learner, slot);
     }
 
@@ -99,7 +99,7 @@ class ClassCommandsTest {
                         List.of(
                                 "set",
                                 "answer",
-                                "@gates.set",
+                                "@gates.hotset",
                                 "--work",
                                 "@" + learner,
                                 "--problem",
@@ -130,7 +130,7 @@ class ClassCommandsTest {
                     run(
                             "set",
                             "begin",
-                            "@gates.set",
+                            "@gates.hotset",
                             "--work",
                             "@" + learner,
                             "--learner",
@@ -148,7 +148,7 @@ class ClassCommandsTest {
                             "yes\n",
                             "set",
                             "hand-in",
-                            "@gates.set",
+                            "@gates.hotset",
                             "--work",
                             "@" + learner,
                             "--to",
@@ -157,7 +157,15 @@ class ClassCommandsTest {
         Files.writeString(temp.resolve("in").resolve("stray.txt"), "hello");
         assertEquals(
                 1,
-                run("mark", "folder", "@gates.set", "@in", "--to", "@tables", "--drill", "@drill"));
+                run(
+                        "mark",
+                        "folder",
+                        "@gates.hotset",
+                        "@in",
+                        "--to",
+                        "@tables",
+                        "--drill",
+                        "@drill"));
         String told = out.toString();
         assertTrue(told.contains("stray.txt: foreign: it is no hotside-hand-in file"), told);
         assertTrue(told.contains("problem 1: 2 (67 %) gauge-as-absolute"), told);
@@ -165,7 +173,7 @@ class ClassCommandsTest {
         assertEquals(4, Files.readAllLines(temp.resolve("tables").resolve("marks.csv")).size());
         assertEquals(0, run("set", "look", "@drill"), err.toString());
         assertTrue(out.toString().contains("Once more: Gates"), out.toString());
-        assertEquals(1, run("mark", "folder", "@gates.set", "@in", "--json"));
+        assertEquals(1, run("mark", "folder", "@gates.hotset", "@in", "--json"));
         JsonNode json = new ObjectMapper().readTree(out.toString());
         assertEquals(3, json.get("marked").get(0).get("points").asDouble());
         assertEquals(1, json.get("marked").get(1).get("points").asDouble());
@@ -175,7 +183,7 @@ class ClassCommandsTest {
     @Test
     void aLearnerIsToldAtOnceAndHasSoManyTries() {
         compose("--tries", "2");
-        assertEquals(0, run("set", "begin", "@gates.set", "--work", "@K1", "--learner", "K1"));
+        assertEquals(0, run("set", "begin", "@gates.hotset", "--work", "@K1", "--learner", "K1"));
         assertTrue(out.toString().contains("not seen this instructor's key"), out.toString());
         answer("K1", 1, slipped(variant("K1", 0)));
         assertTrue(out.toString().contains("Your number is what you would get if"));
@@ -186,7 +194,7 @@ class ClassCommandsTest {
                 run(
                         "set",
                         "answer",
-                        "@gates.set",
+                        "@gates.hotset",
                         "--work",
                         "@K1",
                         "--problem",
@@ -199,14 +207,14 @@ class ClassCommandsTest {
     @Test
     void beforeTheDueDateOnlyTheFormIsSpokenOf() {
         compose("--feedback", "after-due", "--due", "2999-01-01");
-        run("set", "begin", "@gates.set", "--work", "@K1", "--learner", "K1");
+        run("set", "begin", "@gates.hotset", "--work", "@K1", "--learner", "K1");
         answer("K1", 1, slipped(variant("K1", 0)));
         assertFalse(out.toString().contains("Not yet"), out.toString());
         answer("K1", 1, right(variant("K1", 0)));
         assertFalse(out.toString().contains("Right"), out.toString());
         answer("K1", 1, List.of("133"));
         assertTrue(out.toString().contains("In which unit?"), out.toString());
-        assertEquals(0, run("set", "work", "@gates.set", "--work", "@K1"));
+        assertEquals(0, run("set", "work", "@gates.hotset", "--work", "@K1"));
         assertTrue(out.toString().contains("your answer 1: 133"), out.toString());
         assertTrue(out.toString().contains("Not yet answered: 2."), out.toString());
     }
@@ -214,9 +222,10 @@ class ClassCommandsTest {
     @Test
     void handingInIsAskedBefore() {
         compose();
-        run("set", "begin", "@gates.set", "--work", "@K1", "--learner", "K1");
+        run("set", "begin", "@gates.hotset", "--work", "@K1", "--learner", "K1");
         assertEquals(
-                0, type("no\n", "set", "hand-in", "@gates.set", "--work", "@K1", "--to", "@in/K1"));
+                0,
+                type("no\n", "set", "hand-in", "@gates.hotset", "--work", "@K1", "--to", "@in/K1"));
         assertTrue(out.toString().contains("Not answered: 1, 2."), out.toString());
         assertFalse(Files.exists(temp.resolve("in")));
     }
@@ -227,7 +236,7 @@ class ClassCommandsTest {
         assertEquals(0, run("set", "roster", "@class.csv", "--fresh", "2"));
         String learner = Files.readAllLines(temp.resolve("class.csv")).get(1).split(",")[0];
         String code =
-                SetFile.read(temp.resolve("gates.set"))
+                SetFile.read(temp.resolve("gates.hotset"))
                         .set()
                         .paperCode(learner)
                         .toLowerCase(java.util.Locale.ROOT)
@@ -247,7 +256,7 @@ class ClassCommandsTest {
                         typed,
                         "mark",
                         "type",
-                        "@gates.set",
+                        "@gates.hotset",
                         "--roster",
                         "@class.csv",
                         "--keep",
@@ -259,7 +268,7 @@ class ClassCommandsTest {
                 run(
                         "mark",
                         "folder",
-                        "@gates.set",
+                        "@gates.hotset",
                         "--roster",
                         "@class.csv",
                         "--paper",

@@ -54,7 +54,7 @@ class CompareCommandTest {
                         new PrintWriter(printed),
                         new PrintWriter(complained),
                         (to, whole) -> 0,
-                        () -> {});
+                        file -> {});
         out = printed.toString();
         err = complained.toString();
         return code;

@@ -28,7 +28,7 @@ class PullCommandTest {
                 new PrintWriter(out),
                 new PrintWriter(err),
                 (folder, whole) -> CommandLineDoor.FINE,
-                () -> {});
+                file -> {});
     }
 
     private List<String> lines() {

@@ -23,7 +23,7 @@ class TrialCommandTest {
 
     private int run(String... args) {
         return CommandLineDoor.run(
-                args, new PrintWriter(out), new PrintWriter(err), (to, whole) -> 0, () -> {});
+                args, new PrintWriter(out), new PrintWriter(err), (to, whole) -> 0, file -> {});
     }
 
     private int pipes(String... more) {

@@ -115,7 +115,7 @@ class ClassPlaceTest {
             type("problem", problem);
             act("add");
         }
-        dialogs.file = folder.resolve("valves.set");
+        dialogs.file = folder.resolve("valves.hotset");
         act("save-set");
         return SetFile.read(dialogs.file);
     }
@@ -180,7 +180,7 @@ class ClassPlaceTest {
         dialogs.folder = folder.resolve("tables");
         act("save-tables");
         act("save-reports");
-        dialogs.file = folder.resolve("again.set");
+        dialogs.file = folder.resolve("again.hotset");
         act("save-drill");
         assertEquals(
                 List.of(
@@ -197,7 +197,7 @@ class ClassPlaceTest {
         act("save-qti");
         assertTrue(status().contains("package.zip"), status());
         assertTrue(Files.size(dialogs.file) > 1000);
-        assertTrue(SetFile.read(folder.resolve("again.set")).set().title().contains("Valves"));
+        assertTrue(SetFile.read(folder.resolve("again.hotset")).set().title().contains("Valves"));
     }
 
     private static List<String> names(Path folder) throws IOException {
@@ -303,8 +303,36 @@ class ClassPlaceTest {
         assertFalse(page.element(WorkPage.HAND_IN).contains("Not answered"), "all is kept");
         place = place();
         place.open();
-        dialogs.file = folder.resolve("valves.set");
+        dialogs.file = folder.resolve("valves.hotset");
         begin();
         assertTrue(page.shown.contains("value=\"" + page.element("set-2-answer-0") + "\""));
+    }
+
+    @Test
+    void aSetOpenedOutsideIsTheInstructorsOrTheLearners() throws Exception {
+        composed("now");
+        Path set = dialogs.file;
+        place = place();
+        place.take(set);
+        assertTrue(page.element(GivePage.SET).contains("Valves"));
+
+        Files.delete(folder.resolve("data/keys/instructor.key"));
+        place = place();
+        place.take(set);
+        assertTrue(page.element(GivePage.STATUS).contains("valves.hotset is ready"));
+        type("learner", "K7");
+        dialogs.file = null; // nobody is asked for the file again
+        act("open-work");
+        assertTrue(page.shown.contains("Valves"));
+    }
+
+    @Test
+    void aFileOpenedOutsideThatIsNoSetIsRefusedInWords() throws Exception {
+        Path odd = folder.resolve("odd.hotset");
+        Files.writeString(odd, "not a set");
+        place.take(odd);
+        assertFalse(page.element(GivePage.STATUS).isEmpty());
+        place.take(folder.resolve("K7.handin"));
+        assertTrue(page.element(GivePage.STATUS).contains("together with its set"));
     }
 }
