@@ -46,6 +46,7 @@ public final class GivePage {
      * @param roster the class, if one was opened
      * @param rosterFrom its file's name
      * @param set the set that is handed out, if one is open
+     * @param paper where answers are typed in from paper, by {@link PaperPage}
      * @param result what came of marking, if there was any
      */
     public record State(
@@ -56,6 +57,7 @@ public final class GivePage {
             Optional<Roster> roster,
             String rosterFrom,
             Optional<SetFile> set,
+            String paper,
             Optional<ClassResult> result) {}
 
     /** What a fresh page's fields hold. */
@@ -85,6 +87,7 @@ public final class GivePage {
                 + region(PREVIEW, "")
                 + region(SET, set(state))
                 + section("hand-out", handOut(form), PART + "-papers-told", "")
+                + section("paper", state.paper, PART + "-paper-after", "")
                 + section("take-in", takeIn(form), PART + "-mark-told", "")
                 + "<div role=\"status\""
                 + Html.attribute("id", STATUS)

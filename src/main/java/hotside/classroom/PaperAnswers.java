@@ -3,9 +3,11 @@ package hotside.classroom;
 
 import hotside.content.Excerpt;
 import hotside.content.Finding;
+import hotside.content.WholeFile;
 import hotside.problem.Template;
 import hotside.unit.DecimalHabit;
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -36,7 +38,68 @@ public final class PaperAnswers {
     private final Map<String, Map<Integer, List<String>>> byLearner = new TreeMap<>();
     private final List<Finding> findings = new ArrayList<>();
 
-    private PaperAnswers() {}
+    /** None yet. */
+    public PaperAnswers() {}
+
+    /** Whose papers were typed in, by id. */
+    public List<String> learners() {
+        return List.copyOf(byLearner.keySet());
+    }
+
+    /** A learner's answers to a problem, one for each question; blank for none. */
+    public List<String> of(String learner, int slot, int asks) {
+        return List.copyOf(
+                byLearner
+                        .getOrDefault(learner, Map.of())
+                        .getOrDefault(slot, Collections.nCopies(asks, "")));
+    }
+
+    /** To how many questions a learner's paper has an answer. */
+    public int answered(String learner) {
+        return (int)
+                byLearner.getOrDefault(learner, Map.of()).values().stream()
+                        .flatMap(List::stream)
+                        .filter(answer -> !answer.isBlank())
+                        .count();
+    }
+
+    /** Takes an answer, in place of the one before. */
+    public void type(Regrader regrader, String learner, PaperQuestion question, String answer) {
+        int asks = regrader.template(question.slot()).asks().size();
+        put(learner, question.slot(), question.ask(), asks, answer.strip());
+    }
+
+    /**
+     * Writes a file anew with the last answer to each question only. What it holds besides, such as
+     * lines that do not fit the set, is never thrown away: then it stays as it is.
+     */
+    public static void tidy(Path file, Regrader regrader) throws IOException {
+        PaperAnswers answers = read(file, regrader, Optional.empty());
+        if (answers.findings.isEmpty()) {
+            WholeFile.write(file, answers.csv().getBytes(StandardCharsets.UTF_8));
+        }
+    }
+
+    private String csv() {
+        StringBuilder text = new StringBuilder();
+        CsvText csv = new CsvText(text);
+        csv.row(HEAD);
+        byLearner.forEach(
+                (learner, slots) ->
+                        new TreeMap<>(slots)
+                                .forEach(
+                                        (slot, given) -> {
+                                            for (int ask = 0; ask < given.size(); ask++) {
+                                                csv.row(
+                                                        List.of(
+                                                                learner,
+                                                                slot + 1,
+                                                                ask + 1,
+                                                                given.get(ask)));
+                                            }
+                                        }));
+        return text.toString();
+    }
 
     /**
      * Whose paper bears a code.
@@ -58,8 +121,12 @@ public final class PaperAnswers {
             throws IOException {
         StringBuilder text = new StringBuilder();
         CsvText csv = new CsvText(text);
-        if (!Files.exists(file)) {
+        if (!Files.exists(file) || Files.size(file) == 0) {
+            Files.createDirectories(file.toAbsolutePath().getParent());
             csv.row(HEAD);
+        } else if (!endsLine(file)) {
+            // Somebody's editor, or a power cut: the new line must not run on in the old one.
+            text.append("\r\n");
         }
         csv.row(List.of(learner, slot + 1, ask + 1, answer));
         Files.writeString(
@@ -68,6 +135,16 @@ public final class PaperAnswers {
                 StandardCharsets.UTF_8,
                 StandardOpenOption.CREATE,
                 StandardOpenOption.APPEND);
+    }
+
+    private static boolean endsLine(Path file) throws IOException {
+        try (RandomAccessFile in = new RandomAccessFile(file.toFile(), "r")) {
+            if (in.length() == 0) {
+                return true;
+            }
+            in.seek(in.length() - 1);
+            return in.read() == '\n';
+        }
     }
 
     /** Reads such a file. Lines that do not fit the set or the roster become findings. */

@@ -67,10 +67,7 @@ final class ResultHtml {
         for (Roster.Learner learner : result.roster().all()) {
             Optional<MarkedHandIn> in = result.of(learner.id());
             List<String> cells = new ArrayList<>();
-            cells.add(
-                    learner.name().equals(learner.id())
-                            ? learner.id()
-                            : learner.name() + " (" + learner.id() + ")");
+            cells.add(learner.shown());
             for (int i = 0; i < slots; i++) {
                 int slot = i;
                 cells.add(in.map(m -> number(m.items().get(slot).reached())).orElse("–"));

@@ -41,7 +41,12 @@ public final class Roster {
      * @param name for the instructor; the id where none is told
      * @param group empty if there is none
      */
-    public record Learner(String id, String name, String group) {}
+    public record Learner(String id, String name, String group) {
+        /** The name with the id beside it, or the id alone. */
+        public String shown() {
+            return name.equals(id) ? id : name + " (" + id + ")";
+        }
+    }
 
     /** A roster without a file. */
     public static Roster of(List<Learner> learners) {

@@ -2,12 +2,12 @@
 package hotside.command;
 
 import hotside.classroom.PaperAnswers;
+import hotside.classroom.PaperCode;
+import hotside.classroom.PaperQuestion;
+import hotside.classroom.PaperReading;
 import hotside.classroom.Regrader;
 import hotside.classroom.Roster;
 import hotside.classroom.SetFile;
-import hotside.problem.Marker;
-import hotside.problem.Template;
-import hotside.problem.Verdict;
 import hotside.unit.DecimalHabit;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -17,8 +17,8 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -58,9 +58,6 @@ final class MarkTypeCommand implements Callable<Integer> {
         this.in = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
     }
 
-    /** What is asked at one line. */
-    private record Question(int slot, int ask) {}
-
     @Override
     public Integer call() throws IOException {
         out = spec.commandLine().getOut();
@@ -77,10 +74,10 @@ final class MarkTypeCommand implements Callable<Integer> {
             if (line.isBlank()) {
                 continue;
             }
-            Optional<Roster.Learner> learner = PaperAnswers.whose(file.set(), roster, line);
-            if (learner.isEmpty()) {
-                out.println("No paper of this set and roster bears that code.");
-            } else if (!paper(learner.get())) {
+            PaperCode code = PaperCode.read(file.set(), roster, line);
+            if (code.whose().isEmpty()) {
+                out.println(code.said());
+            } else if (!paper(code.whose().get())) {
                 return CommandLineDoor.FINE;
             }
         }
@@ -89,15 +86,13 @@ final class MarkTypeCommand implements Callable<Integer> {
     /** False when the instructor has had enough. */
     private boolean paper(Roster.Learner learner) throws IOException {
         out.println(learner.id() + " " + learner.name());
-        List<Question> questions = questions();
+        List<PaperQuestion> questions = PaperQuestion.all(regrader);
         for (int i = 0; i < questions.size(); i++) {
-            Question q = questions.get(i);
-            Template template = regrader.template(q.slot);
+            PaperQuestion q = questions.get(i);
             out.print(
-                    (q.slot + 1)
-                            + (template.asks().size() > 1 ? "." + (q.ask + 1) : "")
+                    q.number(regrader)
                             + " "
-                            + template.asks().get(q.ask).phrase()
+                            + regrader.template(q.slot()).asks().get(q.ask()).phrase()
                             + ": ");
             out.flush();
             String line = in.readLine();
@@ -107,30 +102,24 @@ final class MarkTypeCommand implements Callable<Integer> {
             if (line.strip().equals("<")) {
                 i = Math.max(-1, i - 2);
             } else if (!line.isBlank()) {
-                PaperAnswers.add(keep, learner.id(), q.slot, q.ask, line.strip());
-                asked(learner, q, line.strip());
+                PaperAnswers.add(keep, learner.id(), q.slot(), q.ask(), line.strip());
+                echo(learner, q, line.strip());
             }
         }
         return true;
     }
 
-    private List<Question> questions() {
-        List<Question> questions = new ArrayList<>();
-        for (int slot = 0; slot < regrader.set().items().size(); slot++) {
-            for (int ask = 0; ask < regrader.template(slot).asks().size(); ask++) {
-                questions.add(new Question(slot, ask));
-            }
-        }
-        return questions;
-    }
-
-    /** A slip of typing shows at once; a wrong answer is none. */
-    private void asked(Roster.Learner learner, Question q, String answer) {
-        List<String> answers = new ArrayList<>(java.util.Collections.nCopies(q.ask + 1, ""));
-        answers.set(q.ask, answer);
-        Marker.mark(regrader.variant(learner.id(), q.slot), answers, DecimalHabit.POINT)
-                .get(q.ask)
-                .filter(v -> v.kind() == Verdict.Kind.ASK || v.kind() == Verdict.Kind.UNREADABLE)
-                .ifPresent(v -> out.println("    " + v.feedback()));
+    /** A slip of typing shows at once; of right and wrong nothing is told. */
+    private void echo(Roster.Learner learner, PaperQuestion q, String answer) {
+        List<String> answers = new ArrayList<>(Collections.nCopies(q.ask() + 1, ""));
+        answers.set(q.ask(), answer);
+        out.println(
+                "    "
+                        + PaperReading.of(
+                                        regrader.variant(learner.id(), q.slot()),
+                                        answers,
+                                        q.ask(),
+                                        DecimalHabit.spoken())
+                                .words());
     }
 }

@@ -6,6 +6,7 @@ import hotside.classroom.Composer;
 import hotside.classroom.GivePage;
 import hotside.classroom.Ids;
 import hotside.classroom.Marking;
+import hotside.classroom.PaperAnswers;
 import hotside.classroom.Papers;
 import hotside.classroom.ProblemSet;
 import hotside.classroom.QtiPackage;
@@ -17,6 +18,7 @@ import hotside.classroom.SigningKey;
 import hotside.classroom.Statements;
 import hotside.classroom.StoppedException;
 import hotside.classroom.TeachAgain;
+import hotside.content.Finding;
 import hotside.content.WholeFile;
 import hotside.page.Html;
 import hotside.page.Maths;
@@ -46,6 +48,7 @@ import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /** What an instructor does in the class's place. */
 final class ClassGiving {
@@ -69,6 +72,7 @@ final class ClassGiving {
     private String rosterFrom = "";
     private Optional<SetFile> set = Optional.empty();
     private Optional<ClassResult> result = Optional.empty();
+    private final PaperTyping typing;
     private boolean busy;
 
     ClassGiving(
@@ -86,6 +90,7 @@ final class ClassGiving {
         this.maths = maths;
         this.data = data;
         this.clock = clock;
+        this.typing = new PaperTyping(page, worker, data.resolve("class"));
     }
 
     void open() {
@@ -109,16 +114,28 @@ final class ClassGiving {
                 roster,
                 rosterFrom,
                 set,
+                typing.html(),
                 result);
     }
 
     void edit(String name, String value) {
-        typed.put(name, value);
+        if (!typing.edit(name, value)) {
+            typed.put(name, value);
+        }
+    }
+
+    /** What is being typed in is done. */
+    void finish() {
+        typing.store();
     }
 
     void act(String action, String argument) {
         if (action.equals("stop")) {
             stop.set(true);
+            return;
+        }
+        if (action.startsWith("paper-")) {
+            typing.act(action, argument);
             return;
         }
         if (busy) {
@@ -158,6 +175,7 @@ final class ClassGiving {
             case "save-qti" -> saveQti();
             case "save-xapi" -> saveXapi();
             case "mark" -> mark();
+            case "mark-paper" -> markPaper();
             case "save-tables" -> saveTables();
             case "save-reports" -> saveReports();
             case "save-drill" -> saveDrill();
@@ -183,14 +201,19 @@ final class ClassGiving {
         page.reveal(GivePage.STATUS);
     }
 
-    private void roster(Path file) {
+    void roster(Path file) {
         try {
             roster = Optional.of(Roster.read(file));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         rosterFrom = file.getFileName().toString();
+        turnPapers();
         page.replace(GivePage.ROSTER, GivePage.roster(state()));
+    }
+
+    private void turnPapers() {
+        typing.turnTo(set.map(file -> new Regrader(file.set(), bank.get())), roster);
     }
 
     private void freshRoster() throws IOException {
@@ -319,6 +342,7 @@ final class ClassGiving {
         new Regrader(file.set(), bank.get());
         set = Optional.of(file);
         result = Optional.empty();
+        turnPapers();
         page.replace(GivePage.SET, GivePage.set(state()));
         page.replace(GivePage.RESULT, "");
         page.replace(GivePage.STATUS, "");
@@ -394,27 +418,57 @@ final class ClassGiving {
         chooser.folder(Words.of("class.mark")).ifPresent(this::mark);
     }
 
-    /** Marks a folder of work on the open set. */
+    private void markPaper() {
+        if (set.isEmpty()) {
+            told(Words.of("class.mark-need"));
+        } else if (!Files.exists(typing.file(set.get().set()))) {
+            told(Words.of("class.paper-none-typed"));
+        } else {
+            mark(Optional.empty());
+        }
+    }
+
+    /** Marks a folder of work on the open set, and what was typed in from paper. */
     void mark(Path folder) {
+        mark(Optional.of(folder));
+    }
+
+    private void mark(Optional<Path> folder) {
         Regrader regrader = new Regrader(set.get().set(), bank.get());
         Marking marking =
                 new Marking(set.get(), regrader, roster, "true".equals(typed.get("accept-late")));
+        Path paper = typing.file(set.get().set());
         Optional<Roster> all = roster;
+        List<Finding> findings = new ArrayList<>();
         run(
                 () -> {
                     try {
-                        return new ClassResult(
-                                regrader, all, marking.mark(Marking.files(folder), this::progress));
+                        Marking.Result taken =
+                                folder.isEmpty()
+                                        ? new Marking.Result(List.of(), List.of())
+                                        : marking.mark(Marking.files(folder.get()), this::progress);
+                        if (Files.exists(paper)) {
+                            PaperAnswers answers = PaperAnswers.read(paper, regrader, all);
+                            findings.addAll(answers.findings());
+                            taken = answers.join(taken, regrader, clock.instant());
+                        }
+                        return new ClassResult(regrader, all, taken);
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
                     }
                 },
-                made -> {
-                    result = Optional.of(made);
-                    page.replace(GivePage.STATUS, "");
-                    page.replace(GivePage.RESULT, GivePage.result(state()));
-                    page.reveal(GivePage.RESULT);
-                });
+                made -> marked(made, findings));
+    }
+
+    private void marked(ClassResult made, List<Finding> findings) {
+        result = Optional.of(made);
+        page.replace(
+                GivePage.STATUS,
+                findings.stream()
+                        .map(f -> Html.element("p", "", f.oneLine()))
+                        .collect(Collectors.joining()));
+        page.replace(GivePage.RESULT, GivePage.result(state()));
+        page.reveal(GivePage.RESULT);
     }
 
     private void saveTables() throws IOException {

@@ -73,6 +73,14 @@ final class ClassPlace implements Place {
         }
     }
 
+    /** Shows the side of those who give work, with this set and this list of learners open. */
+    void prepare(Path set, Path roster) {
+        gives = true;
+        open();
+        giving.roster(roster);
+        giving.openSet(set);
+    }
+
     /** Shows the side of those who were given work, with a learner's work open. */
     void work(Path set, String learner) {
         gives = false;
@@ -118,6 +126,13 @@ final class ClassPlace implements Place {
     @Override
     public void nudge(String part, int steps) {
         work.nudge(part, steps);
+    }
+
+    @Override
+    public void finish() {
+        if (gives) {
+            giving.finish();
+        }
     }
 
     @Override

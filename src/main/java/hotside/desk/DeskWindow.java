@@ -673,6 +673,11 @@ final class DeskWindow {
         public void otherZone(int by) {
             zones.turn(by);
         }
+
+        @Override
+        public void finish() {
+            current.finish();
+        }
     }
 
     /** Tries go to the record; what is solved shows in the outline. */

@@ -333,6 +333,11 @@ final class PageView {
         return Optional.ofNullable(document().getElementById(id)).map(Element::getTextContent);
     }
 
+    /** Which element has the keyboard, for tests. */
+    String focusedId() {
+        return String.valueOf(engine.executeScript("document.activeElement.id"));
+    }
+
     /** Clicks an element as a person would, for tests and the tour. */
     void click(String id) {
         if (document().getElementById(id) instanceof JSObject element) {

@@ -34,6 +34,9 @@ interface Place {
     /** An arrow key was pressed on a chart; see {@link PageView.Listener#nudge}. */
     default void nudge(String part, int steps) {}
 
+    /** What is being filled in is done; see {@link Shortcuts}. */
+    default void finish() {}
+
     /** Speaks another shop's units. Draws only if it is open. */
     default void units(UnitSystem system) {}
 

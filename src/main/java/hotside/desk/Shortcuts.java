@@ -35,6 +35,8 @@ final class Shortcuts {
         void otherReading();
 
         void otherZone(int by);
+
+        void finish();
     }
 
     /**
@@ -103,6 +105,7 @@ final class Shortcuts {
         add("keys.theme", desk::otherTheme, command(KeyCode.D));
         add("keys.units", desk::otherUnits, command(KeyCode.U));
         add("keys.plain", desk::otherReading, command(KeyCode.T));
+        add("keys.finish", desk::finish, command(KeyCode.ENTER));
     }
 
     private void add(String key, Runnable action, KeyCombination... keys) {

@@ -261,7 +261,8 @@ class ClassCommandsTest {
                         "@class.csv",
                         "--keep",
                         "@paper.csv"));
-        assertTrue(out.toString().contains("No paper of this set"), out.toString());
+        assertTrue(out.toString().contains("No paper here has the code nobody"), out.toString());
+        assertTrue(out.toString().contains("Read as " + pipe.get(0)), out.toString());
         assertTrue(out.toString().contains("In which unit?"), out.toString());
         assertEquals(
                 0,
