@@ -2,6 +2,7 @@
 package hotside.classroom;
 
 import hotside.content.WholeFile;
+import hotside.page.Words;
 import hotside.problem.Answers;
 import hotside.problem.Template;
 import hotside.problem.Variant;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What a class did with a set: marks, analysis, mistakes, what to teach again, and their tables.
@@ -91,6 +93,78 @@ public final class ClassResult {
         return Optional.ofNullable(byLearner.get(learner));
     }
 
+    /**
+     * True if so few were marked that no share or index is told of the class, but how many of how
+     * many.
+     */
+    public boolean isSmall() {
+        return marked().size() < Discrimination.FEWEST;
+    }
+
+    /** How many have all points of a problem. */
+    public int full(int slot) {
+        return (int)
+                marked().stream()
+                        .map(m -> m.items().get(slot))
+                        .filter(item -> item.reached() > item.points() - 1e-9)
+                        .count();
+    }
+
+    /**
+     * An answer that cannot be judged as it stands.
+     *
+     * @param in whose
+     * @param slot of which problem
+     * @param ask to which question
+     */
+    public record Unsettled(MarkedHandIn in, int slot, int ask) {
+        /** As typed. */
+        public String answer() {
+            return in.items().get(slot).answers().get(ask);
+        }
+
+        /** What stands in the way. */
+        public String why() {
+            return in.items().get(slot).verdicts().get(ask).orElseThrow().feedback();
+        }
+    }
+
+    /** All answers that a person should look at. */
+    public List<Unsettled> unsettled() {
+        List<Unsettled> all = new ArrayList<>();
+        for (MarkedHandIn in : marked()) {
+            for (int slot = 0; slot < in.items().size(); slot++) {
+                MarkedItem item = in.items().get(slot);
+                for (int ask = 0; item.unsettled() && ask < item.verdicts().size(); ask++) {
+                    if (item.verdicts().get(ask).map(v -> !v.kind().counts()).orElse(false)) {
+                        all.add(new Unsettled(in, slot, ask));
+                    }
+                }
+            }
+        }
+        return all;
+    }
+
+    /** What was set by hand in a learner's work, for people: {@code problem 3: 2 in place of 0}. */
+    public List<String> byHand(MarkedHandIn in) {
+        List<String> told = new ArrayList<>();
+        for (int i = 0; i < in.items().size(); i++) {
+            MarkedItem item = in.items().get(i);
+            int number = i + 1;
+            item.byHand()
+                    .ifPresent(
+                            hand ->
+                                    told.add(
+                                            Words.of(
+                                                    "class.by-hand",
+                                                    number,
+                                                    number(hand.points()),
+                                                    number(item.worked()),
+                                                    hand.reason())));
+        }
+        return told;
+    }
+
     /** What the instructor may want to know of a learner's work. */
     public List<String> remarks(MarkedHandIn in) {
         List<String> remarks = new ArrayList<>(in.remarks());
@@ -114,7 +188,16 @@ public final class ClassResult {
         for (int i = 0; i < items.size(); i++) {
             head.add("p" + (i + 1) + " " + items.get(i).problem());
         }
-        head.addAll(List.of("points", "of", "percent", "state", "finished", "receipt", "remarks"));
+        head.addAll(
+                List.of(
+                        "points",
+                        "of",
+                        "percent",
+                        "state",
+                        "finished",
+                        "receipt",
+                        "remarks",
+                        "by_hand"));
         csv.row(head);
         roster.all().forEach(learner -> csv.row(row(learner)));
     }
@@ -129,10 +212,11 @@ public final class ClassResult {
         row.add(in == null ? "" : number(in.reached()));
         row.add(of);
         row.add(in == null ? "" : number(100 * in.reached() / of));
-        row.add(in == null ? state(learner) : "marked");
-        row.add(in == null ? "" : in.finished());
+        row.add(in == null ? state(learner) : in.fromPaper() ? "marked from paper" : "marked");
+        row.add(in == null || in.fromPaper() ? "" : in.finished());
         row.add(in == null ? "" : in.receipt());
         row.add(in == null ? "" : String.join("; ", remarks(in)));
+        row.add(in == null ? "" : String.join("; ", byHand(in)));
         return row;
     }
 
@@ -198,6 +282,7 @@ public final class ClassResult {
                         "problem_number",
                         "problem",
                         "learners",
+                        "all_points",
                         "difficulty",
                         "standard_error",
                         "discrimination",
@@ -216,8 +301,9 @@ public final class ClassResult {
                             i + 1,
                             regrader.template(i).id(),
                             analysis.learners(),
-                            number(item.difficulty()),
-                            number(item.standardError()),
+                            full(i),
+                            isSmall() ? "" : number(item.difficulty()),
+                            isSmall() ? "" : number(item.standardError()),
                             number(d.value()),
                             number(d.low()),
                             number(d.high()),
@@ -230,18 +316,58 @@ public final class ClassResult {
     }
 
     public double medianMinutes(int slot) {
-        return Moments.median(
-                marked().stream().mapToDouble(m -> m.items().get(slot).minutes()).toArray());
+        return median(slot, MarkedItem::minutes);
     }
 
     public double medianTries(int slot) {
-        return Moments.median(
-                marked().stream().mapToDouble(m -> m.items().get(slot).tries()).toArray());
+        return median(slot, MarkedItem::tries);
     }
 
     public double medianHints(int slot) {
+        return median(slot, MarkedItem::rung);
+    }
+
+    /** Of work in files: of paper nothing of the kind is known. */
+    private double median(int slot, ToDoubleFunction<MarkedItem> of) {
         return Moments.median(
-                marked().stream().mapToDouble(m -> m.items().get(slot).rung()).toArray());
+                marked().stream()
+                        .filter(m -> !m.fromPaper())
+                        .map(m -> m.items().get(slot))
+                        .mapToDouble(of)
+                        .toArray());
+    }
+
+    /** A row for each problem whose points were set by hand. */
+    public void byHandCsv(Writer out) {
+        CsvText csv = new CsvText(out);
+        csv.row(
+                List.of(
+                        "learner_id",
+                        "problem_number",
+                        "problem",
+                        "points",
+                        "worked_out",
+                        "of",
+                        "reason",
+                        "set_at"));
+        for (MarkedHandIn in : marked()) {
+            for (int i = 0; i < in.items().size(); i++) {
+                MarkedItem item = in.items().get(i);
+                if (item.byHand().isPresent()) {
+                    ByHand hand = item.byHand().get();
+                    csv.row(
+                            List.of(
+                                    in.learner(),
+                                    i + 1,
+                                    regrader.template(i).id(),
+                                    number(hand.points()),
+                                    number(item.worked()),
+                                    item.points(),
+                                    hand.reason(),
+                                    hand.at()));
+                }
+            }
+        }
     }
 
     /** Files that were set aside, a row each. */
@@ -260,6 +386,7 @@ public final class ClassResult {
         table(folder.resolve("answers.csv"), this::answersCsv);
         table(folder.resolve("problems.csv"), this::itemsCsv);
         table(folder.resolve("set-aside.csv"), this::asideCsv);
+        table(folder.resolve("points-by-hand.csv"), this::byHandCsv);
     }
 
     private static void table(java.nio.file.Path file, java.util.function.Consumer<Writer> writing)

@@ -48,7 +48,9 @@ public record Fairness(Half low, Half high, OptionalDouble chance) {
     }
 
     private static Half half(List<MarkedItem> items) {
-        return new Half((int) items.stream().filter(i -> i.credit() > FULL).count(), items.size());
+        return new Half(
+                (int) items.stream().filter(i -> i.reached() > FULL * i.points()).count(),
+                items.size());
     }
 
     /** The sum of the probabilities of all tables no more likely than this one. */

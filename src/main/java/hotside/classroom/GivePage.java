@@ -149,7 +149,7 @@ public final class GivePage {
     private static String compose(Form form, State state) {
         Map<String, String> skills = new LinkedHashMap<>();
         skills.put("", Words.of("class.all-skills"));
-        state.skills.forEach(s -> skills.put(s, s));
+        state.skills.forEach(s -> skills.put(s, SkillNames.of(s)));
         return "<div class=\"form\">"
                 + form.text("title", Words.of("class.set-title"), "", "choose")
                 + form.select("skill", Words.of("class.skill"), skills)
@@ -200,7 +200,7 @@ public final class GivePage {
             String n = String.valueOf(i);
             out.append("<tr>")
                     .append(Html.element("td", "", (i + 1) + ". " + t.title()))
-                    .append(Html.element("td", "", t.skill()))
+                    .append(Html.element("td", "", SkillNames.of(t.skill())))
                     .append(Html.element("td", "", String.valueOf(t.level())))
                     .append("<td>")
                     .append(form.text("points-" + t.id(), Words.of("class.points"), "1", "choose"))
@@ -275,7 +275,7 @@ public final class GivePage {
 
     /** What came of marking. */
     public static String result(State state) {
-        return state.result.map(r -> ResultHtml.of(r, new Form(PART, state.typed))).orElse("");
+        return state.result.map(r -> ResultHtml.of(r, state.typed)).orElse("");
     }
 
     static String table(String... heads) {

@@ -34,4 +34,15 @@ public record MarkedHandIn(
     public double reached() {
         return items.stream().mapToDouble(MarkedItem::reached).sum();
     }
+
+    /** True if it was typed in from paper, so that nothing is known of when and how long. */
+    public boolean fromPaper() {
+        return receipt.isEmpty();
+    }
+
+    /** The same with these problems. */
+    MarkedHandIn with(List<MarkedItem> others) {
+        return new MarkedHandIn(
+                source, learner, started, finished, fingerprint, receipt, others, remarks);
+    }
 }

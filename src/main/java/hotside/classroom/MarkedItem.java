@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param minutes worked on it, by the learner's clock; long pauses cut
  * @param points what the problem is worth
  * @param right the right answers, SI where they are numbers
+ * @param byHand points that the instructor set instead, if any
  */
 public record MarkedItem(
         List<String> answers,
@@ -23,7 +24,8 @@ public record MarkedItem(
         int rung,
         double minutes,
         int points,
-        List<Double> right) {
+        List<Double> right,
+        Optional<ByHand> byHand) {
     public MarkedItem {
         answers = List.copyOf(answers);
         verdicts = List.copyOf(verdicts);
@@ -40,9 +42,19 @@ public record MarkedItem(
         return verdicts.isEmpty() ? 0 : (double) good / verdicts.size();
     }
 
-    /** Points reached. */
-    public double reached() {
+    /** Points as worked out from the answers. */
+    public double worked() {
         return credit() * points;
+    }
+
+    /** Points reached: those set by hand, else those worked out. */
+    public double reached() {
+        return byHand.map(ByHand::points).orElse(worked());
+    }
+
+    /** The same with points set by hand, or without. */
+    MarkedItem with(Optional<ByHand> points) {
+        return new MarkedItem(answers, verdicts, tries, rung, minutes, this.points, right, points);
     }
 
     /** True if nothing was answered. */
@@ -50,8 +62,12 @@ public record MarkedItem(
         return verdicts.stream().allMatch(Optional::isEmpty);
     }
 
-    /** True if an answer could not be judged as it stands, so that a person should look at it. */
+    /**
+     * True if an answer could not be judged as it stands, so that a person should look at it, and
+     * none has yet.
+     */
     public boolean unsettled() {
-        return verdicts.stream().anyMatch(v -> v.map(x -> !x.kind().counts()).orElse(false));
+        return byHand.isEmpty()
+                && verdicts.stream().anyMatch(v -> v.map(x -> !x.kind().counts()).orElse(false));
     }
 }

@@ -14,7 +14,7 @@ import java.util.Map;
  * @param slot the problem's index
  * @param mistake its id; empty for wrong answers that are like no known mistake
  * @param count of learners
- * @param share of those who answered the problem
+ * @param answered how many answered the problem
  * @param examples some of those answers
  * @param feedback what a learner who makes it is told
  */
@@ -22,7 +22,7 @@ public record MistakeCount(
         int slot,
         String mistake,
         int count,
-        double share,
+        int answered,
         List<Example> examples,
         String feedback) {
     /** So large a share is a thing to teach again. */
@@ -40,9 +40,14 @@ public record MistakeCount(
     /** An answer as a learner typed it. */
     public record Example(String learner, String answer) {}
 
+    /** The share of those who answered the problem. */
+    public double share() {
+        return (double) count / answered;
+    }
+
     /** True if so many make it that it should be taught again. */
     public boolean teachAgain() {
-        return !mistake.isEmpty() && count >= FEWEST && share >= TEACH_AGAIN;
+        return !mistake.isEmpty() && count >= FEWEST && share() >= TEACH_AGAIN;
     }
 
     /** All mistakes of a class, by problem, the most frequent first. */
@@ -90,7 +95,7 @@ public record MistakeCount(
                     slot,
                     mistake,
                     byLearner.size(),
-                    (double) byLearner.size() / answered,
+                    (int) answered,
                     byLearner.values().stream().limit(MOST_EXAMPLES).toList(),
                     mistake.isEmpty() ? "" : feedback);
         }

@@ -7,13 +7,11 @@ import hotside.content.WholeFile;
 import hotside.problem.Template;
 import hotside.unit.DecimalHabit;
 import java.io.IOException;
-import java.io.RandomAccessFile;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -119,32 +117,13 @@ public final class PaperAnswers {
     /** Adds one answer to a file, with a head if the file is new. */
     public static void add(Path file, String learner, int slot, int ask, String answer)
             throws IOException {
-        StringBuilder text = new StringBuilder();
-        CsvText csv = new CsvText(text);
-        if (!Files.exists(file) || Files.size(file) == 0) {
-            Files.createDirectories(file.toAbsolutePath().getParent());
-            csv.row(HEAD);
-        } else if (!endsLine(file)) {
-            // Somebody's editor, or a power cut: the new line must not run on in the old one.
-            text.append("\r\n");
-        }
-        csv.row(List.of(learner, slot + 1, ask + 1, answer));
-        Files.writeString(
-                file,
-                text,
-                StandardCharsets.UTF_8,
-                StandardOpenOption.CREATE,
-                StandardOpenOption.APPEND);
+        GrowingFile.add(file, row(HEAD), row(List.of(learner, slot + 1, ask + 1, answer)));
     }
 
-    private static boolean endsLine(Path file) throws IOException {
-        try (RandomAccessFile in = new RandomAccessFile(file.toFile(), "r")) {
-            if (in.length() == 0) {
-                return true;
-            }
-            in.seek(in.length() - 1);
-            return in.read() == '\n';
-        }
+    private static String row(List<?> cells) {
+        StringBuilder text = new StringBuilder();
+        new CsvText(text).row(cells);
+        return text.toString();
     }
 
     /** Reads such a file. Lines that do not fit the set or the roster become findings. */

@@ -144,11 +144,26 @@ public final class Papers {
                             variant(learner, slot),
                             item.answers(),
                             item.verdicts(),
-                            Words.of("paper.reached")
-                                    + ": "
-                                    + Words.of("paper.of", number(item.reached()), points(slot))));
+                            reached(item)));
         }
         return document(title, learner, body);
+    }
+
+    /** Points set by hand never hide what was worked out. */
+    private static String reached(MarkedItem item) {
+        String points =
+                Words.of("paper.reached")
+                        + ": "
+                        + Words.of("paper.of", number(item.reached()), item.points());
+        return item.byHand()
+                .map(
+                        hand ->
+                                points
+                                        + Words.of(
+                                                "paper.by-hand",
+                                                number(item.worked()),
+                                                hand.reason()))
+                .orElse(points);
     }
 
     /** Writes a report for each learner whose work was marked. */

@@ -178,7 +178,8 @@ public final class Regrader {
                 rung,
                 minutes,
                 set.items().get(slot).points(),
-                variant.answers().stream().map(Variant.Answer::value).toList());
+                variant.answers().stream().map(Variant.Answer::value).toList(),
+                Optional.empty());
     }
 
     private boolean limited() {

@@ -8,6 +8,7 @@ import hotside.page.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** What came of marking, as tables of the class's page. */
@@ -16,7 +17,8 @@ final class ResultHtml {
 
     private ResultHtml() {}
 
-    static String of(ClassResult result, Form form) {
+    static String of(ClassResult result, Map<String, String> typed) {
+        Form form = new Form(GivePage.PART, typed);
         StringBuilder out = new StringBuilder("<section class=\"card\">");
         out.append(
                 Html.element(
@@ -26,6 +28,7 @@ final class ResultHtml {
         aside(result, out);
         if (!result.marked().isEmpty()) {
             marks(result, out);
+            out.append(HandPage.section(result, typed));
             items(result, out);
             mistakes(result, out);
             again(result, out);
@@ -70,15 +73,27 @@ final class ResultHtml {
             cells.add(learner.shown());
             for (int i = 0; i < slots; i++) {
                 int slot = i;
-                cells.add(in.map(m -> number(m.items().get(slot).reached())).orElse("–"));
+                cells.add(in.map(m -> points(m.items().get(slot))).orElse("–"));
             }
             cells.add(in.map(m -> number(m.reached())).orElse("–"));
             cells.add(
-                    in.map(m -> String.join("; ", result.remarks(m)))
+                    in.map(m -> String.join("; ", remarks(result, m)))
                             .orElse(Words.of("class.nothing-in")));
             row(out, cells.toArray(String[]::new));
         }
         out.append("</tbody></table>");
+    }
+
+    /** A star says that they were set by hand; the remarks say why and in place of what. */
+    private static String points(MarkedItem item) {
+        return number(item.reached()) + (item.byHand().isPresent() ? "*" : "");
+    }
+
+    private static List<String> remarks(ClassResult result, MarkedHandIn in) {
+        List<String> remarks = new ArrayList<>();
+        result.byHand(in).forEach(told -> remarks.add("* " + told));
+        remarks.addAll(result.remarks(in));
+        return remarks;
     }
 
     private static void items(ClassResult result, StringBuilder out) {
@@ -96,7 +111,9 @@ final class ResultHtml {
             row(
                     out,
                     (i + 1) + ". " + result.regrader().template(i).title(),
-                    percent(item.difficulty()) + plusMinus(item.standardError()),
+                    result.isSmall()
+                            ? soFar(result.full(i), result.analysis().learners())
+                            : percent(item.difficulty()) + plusMinus(item.standardError()),
                     apart(item.discrimination()),
                     number(result.medianMinutes(i)),
                     String.join(
@@ -140,7 +157,9 @@ final class ResultHtml {
             row(
                     out,
                     String.valueOf(count.slot() + 1),
-                    count.count() + " (" + percent(count.share()) + ")",
+                    result.isSmall()
+                            ? soFar(count.count(), count.answered())
+                            : count.count() + " (" + percent(count.share()) + ")",
                     count.mistake().isEmpty()
                             ? Words.of("class.unknown-mistake")
                             : count.feedback(),
@@ -153,25 +172,46 @@ final class ResultHtml {
         out.append("</tbody></table>");
     }
 
+    private static String soFar(int count, int of) {
+        return Words.of("class.so-far", count, of);
+    }
+
     private static void again(ClassResult result, StringBuilder out) {
-        out.append(Html.element("h2", "", Words.of("class.again")));
+        boolean small = result.isSmall();
+        out.append(Html.element("h2", "", Words.of(small ? "class.again-small" : "class.again")));
+        if (small) {
+            out.append(
+                    Html.element(
+                            "p",
+                            "class=\"quiet\"",
+                            Words.of(
+                                    "class.again-few",
+                                    result.analysis().learners(),
+                                    Discrimination.FEWEST)));
+        }
         if (result.again().isEmpty()) {
-            out.append(Html.element("p", "", Words.of("class.again-none")));
+            out.append(
+                    Html.element(
+                            "p",
+                            "",
+                            Words.of(small ? "class.again-none-small" : "class.again-none")));
             return;
         }
         out.append("<ul>");
-        result.again()
-                .forEach(
-                        a ->
-                                out.append(
-                                        Html.element(
-                                                "li",
-                                                "",
-                                                Words.of(
-                                                        "class.again-told",
-                                                        a.skill(),
-                                                        percent(a.share())))));
+        result.again().forEach(a -> out.append(Html.element("li", "", told(a, small))));
         out.append("</ul>");
+    }
+
+    private static String told(TeachAgain again, boolean small) {
+        String skill = SkillNames.of(again.skill());
+        return small
+                ? Words.of("class.again-so-far", skill, again.falling(), again.learners())
+                : Words.of(
+                        "class.again-told",
+                        skill,
+                        percent(again.share()),
+                        again.falling(),
+                        again.learners());
     }
 
     private static void row(StringBuilder out, String... cells) {

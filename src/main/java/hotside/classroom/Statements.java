@@ -73,7 +73,7 @@ public final class Statements {
                         Map.of("homePage", OURS + "learner", "name", in.learner())));
         statement.put("verb", Map.of("id", ANSWERED, "display", Map.of("en", "answered")));
         statement.put("object", object(ask, variant));
-        statement.put("result", result(in.items().get(slot), ask, variant));
+        statement.put("result", result(in, in.items().get(slot), ask, variant));
         statement.put(
                 "context",
                 Map.of(
@@ -146,7 +146,8 @@ public final class Statements {
         return object;
     }
 
-    private static Map<String, Object> result(MarkedItem item, int ask, Variant variant) {
+    private static Map<String, Object> result(
+            MarkedHandIn in, MarkedItem item, int ask, Variant variant) {
         Verdict verdict = item.verdicts().get(ask).orElseThrow();
         Map<String, Object> extensions = new LinkedHashMap<>();
         extensions.put(OURS + "extension/seed", Long.toUnsignedString(variant.seed()));
@@ -163,7 +164,8 @@ public final class Statements {
                 Double.isFinite(verdict.value())
                         ? number(variant, ask, verdict.value())
                         : response(variant, item.answers().get(ask)));
-        if (ask == 0) {
+        item.byHand().ifPresent(h -> extensions.put(OURS + "extension/points-by-hand", h.points()));
+        if (ask == 0 && !in.fromPaper()) {
             result.put("duration", "PT" + Math.round(item.minutes()) + "M");
         }
         result.put("extensions", extensions);

@@ -12,15 +12,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * A skill that the class should be taught again.
  *
  * @param skill its id
  * @param share of its points that the class reached, 0 to 1
+ * @param learners how many were marked
+ * @param falling how many of them reached less than is enough
  * @param mistakes those that a quarter of the class or more make
  */
-public record TeachAgain(String skill, double share, List<MistakeCount> mistakes) {
+public record TeachAgain(
+        String skill, double share, int learners, int falling, List<MistakeCount> mistakes) {
     /** A class that reaches less has not understood. */
     private static final double ENOUGH = 0.6;
 
@@ -52,10 +56,31 @@ public record TeachAgain(String skill, double share, List<MistakeCount> mistakes
                                 new TeachAgain(
                                         e.getKey(),
                                         e.getValue()[0] / e.getValue()[1],
+                                        marked.size(),
+                                        falling(regrader, marked, e.getKey()),
                                         frequent.getOrDefault(e.getKey(), List.of())))
                 .filter(t -> t.share < ENOUGH || !t.mistakes.isEmpty())
                 .sorted(Comparator.comparingDouble(TeachAgain::share))
                 .toList();
+    }
+
+    private static int falling(Regrader regrader, List<MarkedHandIn> marked, String skill) {
+        List<Integer> slots =
+                IntStream.range(0, regrader.set().items().size())
+                        .filter(slot -> regrader.template(slot).skill().equals(skill))
+                        .boxed()
+                        .toList();
+        double most = slots.stream().mapToDouble(s -> regrader.set().items().get(s).points()).sum();
+        return (int)
+                marked.stream()
+                        .filter(
+                                in ->
+                                        slots.stream()
+                                                        .mapToDouble(
+                                                                s -> in.items().get(s).reached())
+                                                        .sum()
+                                                < ENOUGH * most)
+                        .count();
     }
 
     /**

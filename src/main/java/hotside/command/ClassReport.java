@@ -6,6 +6,7 @@ import hotside.classroom.Discrimination;
 import hotside.classroom.Fairness;
 import hotside.classroom.ItemAnalysis;
 import hotside.classroom.MarkedHandIn;
+import hotside.classroom.MarkedItem;
 import hotside.classroom.MistakeCount;
 import hotside.classroom.ProblemSet;
 import hotside.classroom.Roster;
@@ -67,13 +68,29 @@ final class ClassReport {
             List<String> row = new ArrayList<>(List.of(learner.id(), learner.name()));
             for (int i = 0; i < slots; i++) {
                 int slot = i;
-                row.add(in.map(m -> number(m.items().get(slot).reached())).orElse("-"));
+                row.add(
+                        in.map(
+                                        m ->
+                                                number(m.items().get(slot).reached())
+                                                        + star(m.items().get(slot)))
+                                .orElse("-"));
             }
             row.add(in.map(m -> number(m.reached())).orElse("-"));
-            row.add(in.map(m -> String.join("; ", result.remarks(m))).orElse("nothing to mark"));
+            row.add(in.map(m -> String.join("; ", remarks(result, m))).orElse("nothing to mark"));
             rows.add(row);
         }
         TextTable.print(rows, out);
+    }
+
+    private static String star(MarkedItem item) {
+        return item.byHand().isPresent() ? "*" : "";
+    }
+
+    private static List<String> remarks(ClassResult result, MarkedHandIn in) {
+        List<String> remarks = new ArrayList<>();
+        result.byHand(in).forEach(told -> remarks.add("* " + told));
+        remarks.addAll(result.remarks(in));
+        return remarks;
     }
 
     private static void items(ClassResult result, PrintWriter out) {
@@ -94,7 +111,9 @@ final class ClassReport {
                     List.of(
                             String.valueOf(i + 1),
                             result.regrader().template(i).title(),
-                            percent(item.difficulty()) + plusMinus(item.standardError()),
+                            result.isSmall()
+                                    ? soFar(result.full(i), analysis.learners())
+                                    : percent(item.difficulty()) + plusMinus(item.standardError()),
                             told(item.discrimination()),
                             number(result.medianMinutes(i)),
                             number(result.medianTries(i)),
@@ -178,10 +197,10 @@ final class ClassReport {
                     "  problem "
                             + (count.slot() + 1)
                             + ": "
-                            + count.count()
-                            + " ("
-                            + percent(count.share())
-                            + ") "
+                            + (result.isSmall()
+                                    ? soFar(count.count(), count.answered())
+                                    : count.count() + " (" + percent(count.share()) + ")")
+                            + " "
                             + (count.mistake().isEmpty()
                                     ? "like no known mistake"
                                     : count.mistake())
@@ -201,18 +220,38 @@ final class ClassReport {
         return hotside.content.Visible.cut(answer, 40);
     }
 
+    private static String soFar(int count, int of) {
+        return "so far " + count + " of " + of;
+    }
+
     private static void again(ClassResult result, PrintWriter out) {
+        boolean small = result.isSmall();
+        if (small) {
+            out.println(
+                    "\n"
+                            + result.marked().size()
+                            + " handed in: of fewer than ten, shares and indices say nothing of the class.");
+        }
         if (result.again().isEmpty()) {
-            out.println("\nNothing has to be taught again.");
+            out.println(small ? "Nothing to look at so far." : "\nNothing has to be taught again.");
             return;
         }
-        out.println("\nTeach again:");
+        out.println(small ? "To look at so far:" : "\nTeach again:");
         for (TeachAgain again : result.again()) {
             out.println(
                     "  "
                             + again.skill()
-                            + ": the class reached "
-                            + percent(again.share())
+                            + (small
+                                    ? ": "
+                                            + soFar(again.falling(), again.learners())
+                                            + " below three fifths of its points"
+                                    : ": the class reached "
+                                            + percent(again.share())
+                                            + "; "
+                                            + again.falling()
+                                            + " of "
+                                            + again.learners()
+                                            + " below three fifths")
                             + (again.mistakes().isEmpty()
                                     ? ""
                                     : "; often: "
@@ -223,6 +262,22 @@ final class ClassReport {
                                                             .distinct()
                                                             .toList())));
         }
+    }
+
+    private static List<Object> byHand(MarkedHandIn in) {
+        List<Object> set = new ArrayList<>();
+        for (int i = 0; i < in.items().size(); i++) {
+            MarkedItem item = in.items().get(i);
+            if (item.byHand().isPresent()) {
+                set.add(
+                        Json.object(
+                                "problem", i + 1,
+                                "points", item.reached(),
+                                "workedOut", item.worked(),
+                                "reason", item.byHand().get().reason()));
+            }
+        }
+        return set;
     }
 
     static Map<String, Object> object(ClassResult result) {
@@ -236,6 +291,7 @@ final class ClassReport {
                             "key", in.fingerprint(),
                             "points", in.reached(),
                             "problems", in.items().stream().map(i -> i.reached()).toList(),
+                            "byHand", byHand(in),
                             "remarks", result.remarks(in)));
         }
         return Json.object(
@@ -267,12 +323,20 @@ final class ClassReport {
                                                         m.mistake().isEmpty() ? null : m.mistake(),
                                                         "count",
                                                         m.count(),
+                                                        "of",
+                                                        m.answered(),
                                                         "share",
-                                                        m.share()))
+                                                        told(result, m.share())))
                                 .toList(),
                 "teachAgain",
                         result.again().stream()
-                                .map(a -> Json.object("skill", a.skill(), "share", a.share()))
+                                .map(
+                                        a ->
+                                                Json.object(
+                                                        "skill", a.skill(),
+                                                        "below", a.falling(),
+                                                        "of", a.learners(),
+                                                        "share", told(result, a.share())))
                                 .toList());
     }
 
@@ -283,12 +347,19 @@ final class ClassReport {
             items.add(
                     Json.object(
                             "problem", result.regrader().template(i).id(),
-                            "difficulty", boxed(item.difficulty()),
+                            "allPoints", result.full(i),
+                            "of", result.marked().size(),
+                            "difficulty", told(result, item.difficulty()),
                             "discrimination", boxed(item.discrimination().value()),
                             "low", boxed(item.discrimination().low()),
                             "high", boxed(item.discrimination().high())));
         }
         return items;
+    }
+
+    /** Of a few learners no share is told, but how many of how many. */
+    private static Double told(ClassResult result, double share) {
+        return result.isSmall() ? null : boxed(share);
     }
 
     /** JSON has no word for what is not a number. */

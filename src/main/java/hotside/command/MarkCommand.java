@@ -19,7 +19,8 @@ final class MarkCommand implements Runnable {
     static CommandLine line(InputStream in) {
         return new CommandLine(new MarkCommand())
                 .addSubcommand(new MarkFolderCommand())
-                .addSubcommand(new MarkTypeCommand(in));
+                .addSubcommand(new MarkTypeCommand(in))
+                .addSubcommand(new MarkPointsCommand());
     }
 
     @Override

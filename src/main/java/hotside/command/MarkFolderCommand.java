@@ -2,6 +2,7 @@
 package hotside.command;
 
 import hotside.classroom.ClassResult;
+import hotside.classroom.HandPoints;
 import hotside.classroom.Marking;
 import hotside.classroom.PaperAnswers;
 import hotside.classroom.Papers;
@@ -56,13 +57,20 @@ final class MarkFolderCommand implements Callable<Integer> {
             description = "answers from paper, as \"mark type\" keeps them")
     private Path paper;
 
+    @Option(
+            names = "--by-hand",
+            paramLabel = "FILE",
+            description = "points set by hand, as \"mark points\" keeps them")
+    private Path byHand;
+
     @Option(names = "--accept-late", description = "marks late work too")
     private boolean acceptLate;
 
     @Option(
             names = "--to",
             paramLabel = "FOLDER",
-            description = "writes marks.csv, answers.csv, problems.csv, set-aside.csv there")
+            description =
+                    "writes marks.csv, answers.csv, problems.csv, set-aside.csv, points-by-hand.csv there")
     private Path to;
 
     @Option(
@@ -99,7 +107,11 @@ final class MarkFolderCommand implements Callable<Integer> {
         ProblemBank bank = ClassFiles.bank();
         Regrader regrader = new Regrader(file.set(), bank);
         Optional<Roster> roster = ClassFiles.roster(rosterFile, err);
-        ClassResult result = new ClassResult(regrader, roster, marked(file, regrader, roster, err));
+        ClassResult result =
+                new ClassResult(
+                        regrader,
+                        roster,
+                        byHand(regrader, marked(file, regrader, roster, err), err));
         if (json) {
             out.println(Json.text(ClassReport.object(result)));
         } else {
@@ -141,6 +153,23 @@ final class MarkFolderCommand implements Callable<Integer> {
         PaperAnswers answers = PaperAnswers.read(paper, regrader, roster);
         answers.findings().forEach(f -> err.println(f.text()));
         return answers.join(result, regrader, Instant.now());
+    }
+
+    private Marking.Result byHand(Regrader regrader, Marking.Result worked, PrintWriter err)
+            throws IOException {
+        if (byHand == null) {
+            return worked;
+        }
+        HandPoints points = HandPoints.read(byHand, regrader.set());
+        points.findings().forEach(f -> err.println(f.text()));
+        points.idle(worked)
+                .forEach(
+                        learner ->
+                                err.println(
+                                        "Points were set by hand for "
+                                                + learner
+                                                + ", of whom no work was marked."));
+        return points.on(worked);
     }
 
     private void drill(ClassResult result, SetFile file, ProblemBank bank, PrintWriter err)

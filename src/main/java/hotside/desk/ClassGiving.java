@@ -4,6 +4,8 @@ package hotside.desk;
 import hotside.classroom.ClassResult;
 import hotside.classroom.Composer;
 import hotside.classroom.GivePage;
+import hotside.classroom.HandPage;
+import hotside.classroom.HandPoints;
 import hotside.classroom.Ids;
 import hotside.classroom.Marking;
 import hotside.classroom.PaperAnswers;
@@ -18,7 +20,6 @@ import hotside.classroom.SigningKey;
 import hotside.classroom.Statements;
 import hotside.classroom.StoppedException;
 import hotside.classroom.TeachAgain;
-import hotside.content.Finding;
 import hotside.content.WholeFile;
 import hotside.page.Html;
 import hotside.page.Maths;
@@ -71,6 +72,7 @@ final class ClassGiving {
     private Optional<Roster> roster = Optional.empty();
     private String rosterFrom = "";
     private Optional<SetFile> set = Optional.empty();
+    private Optional<Marking.Result> worked = Optional.empty();
     private Optional<ClassResult> result = Optional.empty();
     private final PaperTyping typing;
     private boolean busy;
@@ -176,6 +178,9 @@ final class ClassGiving {
             case "save-xapi" -> saveXapi();
             case "mark" -> mark();
             case "mark-paper" -> markPaper();
+            case "hand-pick" -> pick(argument);
+            case "hand-set" -> setByHand(true);
+            case "hand-back" -> setByHand(false);
             case "save-tables" -> saveTables();
             case "save-reports" -> saveReports();
             case "save-drill" -> saveDrill();
@@ -342,6 +347,7 @@ final class ClassGiving {
         new Regrader(file.set(), bank.get());
         set = Optional.of(file);
         result = Optional.empty();
+        typed.keySet().removeAll(HandPage.FIELDS);
         turnPapers();
         page.replace(GivePage.SET, GivePage.set(state()));
         page.replace(GivePage.RESULT, "");
@@ -438,8 +444,8 @@ final class ClassGiving {
         Marking marking =
                 new Marking(set.get(), regrader, roster, "true".equals(typed.get("accept-late")));
         Path paper = typing.file(set.get().set());
+        Path byHand = byHand();
         Optional<Roster> all = roster;
-        List<Finding> findings = new ArrayList<>();
         run(
                 () -> {
                     try {
@@ -447,28 +453,122 @@ final class ClassGiving {
                                 folder.isEmpty()
                                         ? new Marking.Result(List.of(), List.of())
                                         : marking.mark(Marking.files(folder.get()), this::progress);
+                        List<String> told = new ArrayList<>();
                         if (Files.exists(paper)) {
                             PaperAnswers answers = PaperAnswers.read(paper, regrader, all);
-                            findings.addAll(answers.findings());
+                            answers.findings().forEach(f -> told.add(f.oneLine()));
                             taken = answers.join(taken, regrader, clock.instant());
                         }
-                        return new ClassResult(regrader, all, taken);
+                        return marked(regrader, all, taken, byHand, told);
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
                     }
                 },
-                made -> marked(made, findings));
+                this::marked);
     }
 
-    private void marked(ClassResult made, List<Finding> findings) {
-        result = Optional.of(made);
+    /** What came of marking, before and after points set by hand, and what else is to be told. */
+    private record Marked(Marking.Result worked, ClassResult result, List<String> told) {}
+
+    private static Marked marked(
+            Regrader regrader,
+            Optional<Roster> roster,
+            Marking.Result worked,
+            Path byHand,
+            List<String> told)
+            throws IOException {
+        HandPoints points = new HandPoints();
+        if (Files.exists(byHand)) {
+            points = HandPoints.read(byHand, regrader.set());
+            points.findings().forEach(f -> told.add(f.oneLine()));
+        }
+        points.idle(worked).forEach(learner -> told.add(Words.of("class.hand-idle", learner)));
+        return new Marked(
+                worked, new ClassResult(regrader, roster, points.on(worked)), List.copyOf(told));
+    }
+
+    private void marked(Marked made) {
+        shown(made);
+        page.reveal(GivePage.RESULT);
+    }
+
+    private void shown(Marked made) {
+        worked = Optional.of(made.worked);
+        result = Optional.of(made.result);
+        if (made.result.of(typed.getOrDefault(HandPage.LEARNER, "")).isEmpty()) {
+            typed.remove(HandPage.LEARNER);
+        }
         page.replace(
                 GivePage.STATUS,
-                findings.stream()
-                        .map(f -> Html.element("p", "", f.oneLine()))
+                made.told.stream()
+                        .map(told -> Html.element("p", "", told))
                         .collect(Collectors.joining()));
         page.replace(GivePage.RESULT, GivePage.result(state()));
-        page.reveal(GivePage.RESULT);
+    }
+
+    /** Where points set by hand are kept, whether there are any or not. */
+    private Path byHand() {
+        ProblemSet open = set.orElseThrow().set();
+        return data.resolve("class").resolve(open.id() + "-" + open.edition() + "-points.csv");
+    }
+
+    private void pick(String argument) {
+        String[] parts = argument.split("-", 3);
+        typed.put(HandPage.SLOT, parts[0]);
+        typed.put(HandPage.LEARNER, parts[2]);
+        typed.put(HandPage.POINTS, "");
+        typed.put(HandPage.REASON, "");
+        page.replace(HandPage.PLACE, HandPage.html(result.orElseThrow(), typed));
+        page.focus("class-" + HandPage.POINTS);
+    }
+
+    /** Sets the points that the form says, or takes them back; the marks follow at once. */
+    private void setByHand(boolean sets) {
+        ClassResult made = result.orElseThrow();
+        String learner = typed.getOrDefault(HandPage.LEARNER, made.marked().get(0).learner());
+        int slot = Integer.parseInt(typed.getOrDefault(HandPage.SLOT, "0"));
+        Path file = byHand();
+        ProblemSet of = made.regrader().set();
+        String reason = typed.getOrDefault(HandPage.REASON, "");
+        try {
+            Optional<Double> points =
+                    sets
+                            ? Optional.of(
+                                    HandPoints.points(
+                                            typed.getOrDefault(HandPage.POINTS, ""),
+                                            of.items().get(slot).points()))
+                            : Optional.empty();
+            HandPoints.set(file, of, learner, slot, points, reason, clock.instant());
+        } catch (IOException | IllegalArgumentException e) {
+            page.replace(HandPage.TOLD, Html.element("p", "", e.getMessage()));
+            return;
+        }
+        Optional<Roster> all = roster;
+        Marking.Result before = worked.orElseThrow();
+        run(
+                () -> {
+                    try {
+                        return marked(made.regrader(), all, before, file, new ArrayList<>());
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(e);
+                    }
+                },
+                after -> {
+                    typed.put(HandPage.POINTS, "");
+                    typed.put(HandPage.REASON, "");
+                    shown(after);
+                    page.replace(
+                            HandPage.TOLD,
+                            Html.element(
+                                    "p",
+                                    "",
+                                    Words.of(
+                                            sets ? "class.hand-done" : "class.hand-undone",
+                                            learner,
+                                            slot + 1,
+                                            file)));
+                    page.reveal(HandPage.PLACE);
+                });
     }
 
     private void saveTables() throws IOException {

@@ -92,7 +92,17 @@ class ClassResultTest {
         assertEquals(LEARNERS + 2, rows.size());
         assertEquals("p1 push-on-the-valve", rows.get(0).get(3));
         assertEquals(
-                List.of("K10", "'=name 0", "a", "0", "2", "2", "4", "6", "66.667", "marked"),
+                List.of(
+                        "K10",
+                        "'=name 0",
+                        "a",
+                        "0",
+                        "2",
+                        "2",
+                        "4",
+                        "6",
+                        "66.667",
+                        "marked from paper"),
                 rows.get(1).toList().subList(0, 10));
         assertEquals("set aside: late", rows.get(LEARNERS + 1).get(9));
         assertTrue(out.toString().contains("\r\n"));

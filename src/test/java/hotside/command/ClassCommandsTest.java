@@ -168,8 +168,9 @@ class ClassCommandsTest {
                         "@drill"));
         String told = out.toString();
         assertTrue(told.contains("stray.txt: foreign: it is no hotside-hand-in file"), told);
-        assertTrue(told.contains("problem 1: 2 (67 %) gauge-as-absolute"), told);
-        assertTrue(told.contains("gate.valve-force: the class reached 33 %"), told);
+        assertTrue(told.contains("problem 1: so far 2 of 3 gauge-as-absolute"), told);
+        assertTrue(told.contains("gate.valve-force: so far 2 of 3 below three fifths"), told);
+        assertFalse(told.contains("%"), "of three learners no share is told: " + told);
         assertEquals(4, Files.readAllLines(temp.resolve("tables").resolve("marks.csv")).size());
         assertEquals(0, run("set", "look", "@drill"), err.toString());
         assertTrue(out.toString().contains("Once more: Gates"), out.toString());
@@ -277,6 +278,58 @@ class ClassCommandsTest {
                         "--json"));
         JsonNode json = new ObjectMapper().readTree(out.toString());
         assertEquals(2.5, json.get("marked").get(0).get("points").asDouble());
+        assertEquals(
+                0,
+                run(
+                        "mark",
+                        "points",
+                        "@gates.set",
+                        "--learner",
+                        learner,
+                        "--problem",
+                        "2",
+                        "--points",
+                        "1",
+                        "--reason",
+                        "the rest stands in the margin",
+                        "--keep",
+                        "@points.csv"),
+                err.toString());
+        String[] again = {
+            "mark",
+            "folder",
+            "@gates.set",
+            "--paper",
+            "@paper.csv",
+            "--by-hand",
+            "@points.csv",
+            "--json"
+        };
+        assertEquals(0, run(again));
+        JsonNode set = new ObjectMapper().readTree(out.toString()).get("marked").get(0);
+        assertEquals(3, set.get("points").asDouble());
+        assertEquals(0.5, set.get("byHand").get(0).get("workedOut").asDouble());
+        assertEquals(0, run(Arrays.copyOf(again, again.length - 1)));
+        assertTrue(
+                out.toString().contains("problem 2: 1 by hand in place of 0.5: the rest stands"),
+                out.toString());
+        assertEquals(
+                2,
+                run(
+                        "mark",
+                        "points",
+                        "@gates.set",
+                        "--learner",
+                        learner,
+                        "--problem",
+                        "1",
+                        "--points",
+                        "3",
+                        "--reason",
+                        "x",
+                        "--keep",
+                        "@points.csv"));
+        assertTrue(err.toString().contains("a number from 0 to 2"), err.toString());
     }
 
     @Test

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.classroom.GivePage;
+import hotside.classroom.HandPage;
+import hotside.classroom.PaperPage;
 import hotside.classroom.Regrader;
 import hotside.classroom.SetFile;
 import hotside.classroom.WorkPage;
@@ -176,7 +178,8 @@ class ClassPlaceTest {
         String result = page.element(GivePage.RESULT);
         assertTrue(result.contains("1 marked, 1 set aside."), result);
         assertTrue(result.contains("<td>K7</td><td>0</td><td>1</td><td>1</td>"), result);
-        assertTrue(result.contains("gate.valve-force: the class reached 0 %."), result);
+        assertTrue(result.contains(": so far 1 of 1 below three fifths of its points."), result);
+        assertFalse(result.contains("%"), "of one learner no share is told: " + result);
         dialogs.folder = folder.resolve("tables");
         act("save-tables");
         act("save-reports");
@@ -186,6 +189,7 @@ class ClassPlaceTest {
                 List.of(
                         "answers.csv",
                         "marks.csv",
+                        "points-by-hand.csv",
                         "problems.csv",
                         "report-K7.pdf",
                         "set-aside.csv"),
@@ -263,6 +267,49 @@ class ClassPlaceTest {
         work();
         assertTrue(status().contains("Stopped"), status());
         assertFalse(Files.exists(folder.resolve("other").resolve("codes.csv")));
+    }
+
+    @Test
+    void aPaperIsTypedMarkedAndItsPointsSetByHand() throws IOException {
+        SetFile set = composed("now");
+        act("paper-open");
+        assertTrue(page.element(PaperPage.TOLD).contains("first open the set"));
+        Files.writeString(folder.resolve("class.csv"), "learner_id,display_name\r\nK7,Asta\r\n");
+        dialogs.file = folder.resolve("class.csv");
+        act("roster-open");
+        act("mark-paper");
+        assertTrue(status().contains("No answers to this set"), status());
+        type(PaperPage.CODE, set.set().paperCode("K7"));
+        act("paper-open");
+        assertEquals("class-paper-0-0", page.focused);
+        type("paper-0-0", "133");
+        act("paper-next-0-0");
+        assertTrue(page.element("class-paper-0-0-read").contains("earns no points"));
+        type("paper-1-0", Answers.told(variant(set, 1), 0));
+        assertTrue(page.element("class-paper-1-0-read").startsWith("Read as"));
+        act("paper-next-1-0");
+        assertEquals(PaperPage.CODE_FIELD, page.focused);
+        assertTrue(page.element(PaperPage.LIST).contains("Asta (K7)"));
+
+        act("mark-paper");
+        String result = page.element(GivePage.RESULT);
+        assertTrue(result.contains("<td>Asta (K7)</td><td>0</td><td>1</td><td>1</td>"), result);
+        place.act("hand-pick", PART, "0-0-K7");
+        assertEquals("class-hand-points", page.focused);
+        type("hand-points", "1");
+        act("hand-set");
+        assertTrue(page.element(HandPage.TOLD).contains("Say why"));
+        type("hand-reason", "the unit stands in the sketch");
+        act("hand-set");
+        result = page.element(GivePage.RESULT);
+        assertTrue(result.contains("<td>Asta (K7)</td><td>1*</td><td>1</td><td>2</td>"), result);
+        assertTrue(
+                result.contains("* problem 1: 1 by hand in place of 0: the unit stands"), result);
+        act("mark-paper");
+        assertTrue(page.element(GivePage.RESULT).contains("<td>1*</td>"), "kept in a file");
+        place.act("hand-pick", PART, "0-0-K7");
+        act("hand-back");
+        assertFalse(page.element(GivePage.RESULT).contains("<td>1*</td>"));
     }
 
     @Test

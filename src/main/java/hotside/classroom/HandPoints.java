@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.classroom;
+
+import hotside.content.Excerpt;
+import hotside.content.Finding;
+import hotside.content.Visible;
+import hotside.page.Words;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * Points that the instructor set, kept in a CSV file that grows line by line: the last for a
+ * learner and a problem counts, and what was thought before can still be read. They replace what
+ * was worked out, which stays to be seen.
+ */
+public final class HandPoints {
+    /** A reason fits on a line of the report. */
+    public static final int LONGEST_REASON = 200;
+
+    private static final int LARGEST = 20_000_000;
+    private static final List<String> HEAD =
+            List.of("learner_id", "set", "problem_number", "points", "reason", "set_at");
+    private static final String WHAT =
+            """
+            # Points that the instructor set by hand, in place of those worked out from the answers.\r
+            # The last line for a learner and a problem counts; one without points takes them back.\r
+            # Not sealed: whoever can write to this file can change it.\r
+            """;
+
+    private final Map<String, Map<Integer, ByHand>> byLearner = new TreeMap<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    /** None. */
+    public HandPoints() {}
+
+    /**
+     * Reads points that somebody typed.
+     *
+     * @param most what the problem is worth
+     * @throws IllegalArgumentException if they are none; the message says what was expected
+     */
+    public static double points(String typed, int most) {
+        String text = typed.strip().replace(',', '.');
+        if (text.matches("\\d{1,3}(\\.\\d{1,3})?")) {
+            double points = Double.parseDouble(text);
+            if (points <= most) {
+                return points;
+            }
+        }
+        throw new IllegalArgumentException(
+                Words.of("class.hand-points-range", Visible.cut(typed, LONGEST_REASON), most));
+    }
+
+    /**
+     * Adds a line to a file, with a head if the file is new.
+     *
+     * @param points empty to take back what was set
+     * @throws IllegalArgumentException if there is no reason, or too long a one
+     */
+    public static void set(
+            Path file,
+            ProblemSet set,
+            String learner,
+            int slot,
+            Optional<Double> points,
+            String reason,
+            Instant at)
+            throws IOException {
+        String why = reason.strip();
+        if (points.isPresent() && why.isEmpty() || why.length() > LONGEST_REASON) {
+            throw new IllegalArgumentException(Words.of("class.hand-no-reason", LONGEST_REASON));
+        }
+        StringBuilder head = new StringBuilder(WHAT);
+        new CsvText(head).row(HEAD);
+        StringBuilder line = new StringBuilder();
+        new CsvText(line)
+                .row(
+                        List.of(
+                                learner,
+                                of(set),
+                                slot + 1,
+                                points.map(p -> BigDecimal.valueOf(p).toPlainString()).orElse(""),
+                                Visible.of(why),
+                                at.truncatedTo(ChronoUnit.SECONDS)));
+        GrowingFile.add(file, head.toString(), line.toString());
+    }
+
+    private static String of(ProblemSet set) {
+        return set.id() + "/" + set.edition();
+    }
+
+    /** Reads such a file. Lines that do not fit the set become findings and are left out. */
+    public static HandPoints read(Path file, ProblemSet set) throws IOException {
+        if (Files.size(file) > LARGEST) {
+            throw new IOException(file + " is larger than any file of points.");
+        }
+        HandPoints points = new HandPoints();
+        CSVFormat format =
+                CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).setCommentMarker('#').get();
+        String text = Files.readString(file, StandardCharsets.UTF_8);
+        try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
+            for (CSVRecord row : parser) {
+                if (row.getRecordNumber() > 1) {
+                    points.add(file, parser.getCurrentLineNumber(), row, set);
+                } else if (!row.toList().equals(HEAD)) {
+                    points.wrong(file, 1, "the first line is another", String.join(",", HEAD));
+                    break;
+                }
+            }
+        } catch (UncheckedIOException e) {
+            points.wrong(file, 1, "it is no CSV: " + e.getMessage(), String.join(",", HEAD));
+        }
+        return points;
+    }
+
+    private void add(Path file, long line, CSVRecord row, ProblemSet set) {
+        if (row.size() != HEAD.size()) {
+            wrong(file, line, row.size() + " cells", String.join(",", HEAD));
+            return;
+        }
+        String number = row.get(2).strip();
+        int slot = number.matches("\\d{1,3}") ? Integer.parseInt(number) - 1 : -1;
+        if (!row.get(1).equals(of(set))) {
+            wrong(file, line, "points of the set \"" + row.get(1) + "\"", "of " + of(set));
+        } else if (slot < 0 || slot >= set.items().size()) {
+            wrong(
+                    file,
+                    line,
+                    "there is no problem \"" + number + "\"",
+                    "1 to " + set.items().size());
+        } else if (!Ids.isId(row.get(0))) {
+            wrong(file, line, "\"" + row.get(0) + "\" is no id", "a learner's id");
+        } else {
+            add(file, line, row, slot, set.items().get(slot).points());
+        }
+    }
+
+    private void add(Path file, long line, CSVRecord row, int slot, int most) {
+        Map<Integer, ByHand> its = byLearner.computeIfAbsent(row.get(0), l -> new TreeMap<>());
+        if (row.get(3).isBlank()) {
+            its.remove(slot);
+            return;
+        }
+        try {
+            its.put(
+                    slot,
+                    new ByHand(
+                            points(row.get(3), most),
+                            Visible.cut(CsvText.unguarded(row.get(4)), LONGEST_REASON),
+                            Instant.parse(row.get(5).strip())));
+        } catch (DateTimeException e) {
+            wrong(file, line, "\"" + row.get(5) + "\" is no time", "2026-12-01T17:00:00Z");
+        } catch (IllegalArgumentException e) {
+            wrong(file, line, e.getMessage(), "0 to " + most);
+        }
+    }
+
+    private void wrong(Path file, long line, String what, String expected) {
+        findings.add(new Finding(file.toString(), (int) line, 1, what, Excerpt.NONE, expected, ""));
+    }
+
+    public List<Finding> findings() {
+        return List.copyOf(findings);
+    }
+
+    /** Whose points were set without any work of theirs having been marked. */
+    public List<String> idle(Marking.Result result) {
+        List<String> marked = result.marked().stream().map(MarkedHandIn::learner).toList();
+        return byLearner.entrySet().stream()
+                .filter(e -> !e.getValue().isEmpty() && !marked.contains(e.getKey()))
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    /** The same result with these points in place of those worked out. */
+    public Marking.Result on(Marking.Result result) {
+        return new Marking.Result(result.marked().stream().map(this::on).toList(), result.aside());
+    }
+
+    private MarkedHandIn on(MarkedHandIn in) {
+        Map<Integer, ByHand> its = byLearner.getOrDefault(in.learner(), Map.of());
+        List<MarkedItem> items = new ArrayList<>();
+        for (int slot = 0; slot < in.items().size(); slot++) {
+            items.add(in.items().get(slot).with(Optional.ofNullable(its.get(slot))));
+        }
+        return in.with(items);
+    }
+}

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: Apache-2.0
+package hotside.classroom;
+
+import hotside.problem.SkillMap;
+
+/** What skills are called for people. */
+public final class SkillNames {
+    private static final SkillMap MAP = SkillMap.shipped();
+
+    private SkillNames() {}
+
+    /** A skill's name in the language spoken; its id if it has none, as a teacher's own may. */
+    public static String of(String id) {
+        return MAP.find(id).map(SkillMap.Skill::name).orElse(id);
+    }
+}
