@@ -9,6 +9,7 @@ import hotside.problem.Ask;
 import hotside.problem.Variant;
 import hotside.problem.Variants;
 import hotside.problem.Verdict;
+import hotside.speech.Language;
 import hotside.unit.Quantity;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -27,7 +28,7 @@ public final class Statements {
     /** A name for things of ours that leads nowhere by RFC 2606. */
     static final String OURS = "https://hotside.invalid/";
 
-    private static final String ANSWERED = "http://adlnet.gov/expapi/verbs/answered";
+    static final String ANSWERED = "http://adlnet.gov/expapi/verbs/answered";
     private static final String INTERACTION = "http://adlnet.gov/expapi/activities/cmi.interaction";
 
     private static final ObjectMapper MAPPER = new ObjectMapper();
@@ -64,44 +65,54 @@ public final class Statements {
         String attempt = set.id() + "/" + set.edition() + "/" + in.learner() + "/" + in.receipt();
         Map<String, Object> statement = new LinkedHashMap<>();
         statement.put("id", uuid(attempt + "/" + slot + "/" + ask));
-        statement.put(
-                "actor",
-                Map.of(
-                        "objectType",
-                        "Agent",
-                        "account",
-                        Map.of("homePage", OURS + "learner", "name", in.learner())));
-        statement.put("verb", Map.of("id", ANSWERED, "display", Map.of("en", "answered")));
+        statement.put("actor", actor(in.learner()));
+        statement.put("verb", verb(ANSWERED, "answered"));
         statement.put("object", object(ask, variant));
         statement.put("result", result(in, in.items().get(slot), ask, variant));
-        statement.put(
-                "context",
-                Map.of(
-                        "registration",
-                        uuid(attempt),
-                        "contextActivities",
-                        Map.of(
-                                "parent",
-                                List.of(
-                                        Map.of(
-                                                "objectType",
-                                                "Activity",
-                                                "id",
-                                                OURS + "set/" + set.id() + "/" + set.edition())))));
+        statement.put("context", context(attempt, "set/" + set.id() + "/" + set.edition()));
         statement.put("timestamp", in.finished().toString());
         return statement;
     }
 
-    private static Map<String, Object> object(int ask, Variant variant) {
+    /** A learner is an opaque id and nothing else. */
+    static Map<String, Object> actor(String learner) {
+        return Map.of(
+                "objectType",
+                "Agent",
+                "account",
+                Map.of("homePage", OURS + "learner", "name", learner));
+    }
+
+    static Map<String, Object> verb(String id, String display) {
+        return Map.of("id", id, "display", Map.of("en", display));
+    }
+
+    /**
+     * @param attempt what was one go, by any name that nothing else has
+     * @param parent what it is part of, below {@link #OURS}
+     */
+    static Map<String, Object> context(String attempt, String parent) {
+        return Map.of(
+                "registration",
+                uuid(attempt),
+                "contextActivities",
+                Map.of("parent", List.of(Map.of("objectType", "Activity", "id", OURS + parent))));
+    }
+
+    /** Words in the language spoken, marked as such. */
+    static Map<String, String> words(String text) {
+        return Map.of(Language.spoken().code(), text);
+    }
+
+    static Map<String, Object> object(int ask, Variant variant) {
         Ask asked = variant.template().asks().get(ask);
         Variant.Answer right = variant.answers().get(ask);
         Map<String, Object> definition = new LinkedHashMap<>();
         definition.put("type", INTERACTION);
-        definition.put("name", Map.of("en", variant.template().title()));
+        definition.put("name", words(variant.template().title()));
         definition.put(
                 "description",
-                Map.of(
-                        "en",
+                words(
                         asked.phrase()
                                 + (!variant.template().kind().isNumeric()
                                                 || asked.scale(variant.system()).label().isEmpty()
@@ -122,13 +133,7 @@ public final class Statements {
             definition.put(
                     "choices",
                     variant.lettered().stream()
-                            .map(
-                                    o ->
-                                            Map.of(
-                                                    "id",
-                                                    o.letter(),
-                                                    "description",
-                                                    Map.of("en", o.text())))
+                            .map(o -> Map.of("id", o.letter(), "description", words(o.text())))
                             .toList());
         }
         Map<String, Object> object = new LinkedHashMap<>();
@@ -159,11 +164,7 @@ public final class Statements {
         Map<String, Object> result = new LinkedHashMap<>();
         result.put("success", verdict.kind().good());
         result.put("score", Map.of("scaled", verdict.kind().good() ? 1 : 0));
-        result.put(
-                "response",
-                Double.isFinite(verdict.value())
-                        ? number(variant, ask, verdict.value())
-                        : response(variant, item.answers().get(ask)));
+        result.put("response", response(variant, ask, verdict.value(), item.answers().get(ask)));
         item.byHand().ifPresent(h -> extensions.put(OURS + "extension/points-by-hand", h.points()));
         if (ask == 0 && !in.fromPaper()) {
             result.put("duration", "PT" + Math.round(item.minutes()) + "M");
@@ -181,7 +182,13 @@ public final class Statements {
         };
     }
 
-    private static String response(Variant variant, String typed) {
+    /**
+     * @param value as understood, SI; NaN if it is no number
+     */
+    static String response(Variant variant, int ask, double value, String typed) {
+        if (Double.isFinite(value)) {
+            return number(variant, ask, value);
+        }
         return variant.lettered().isEmpty() ? typed : typed.strip().replaceAll("\\s+", "[,]");
     }
 
@@ -192,7 +199,7 @@ public final class Statements {
         return new java.math.BigDecimal(shown, new java.math.MathContext(10)).toPlainString();
     }
 
-    private static String uuid(String name) {
+    static String uuid(String name) {
         return UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8)).toString();
     }
 }

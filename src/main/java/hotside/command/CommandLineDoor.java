@@ -88,6 +88,7 @@ public final class CommandLineDoor implements Runnable {
         line.addSubcommand(new TrialCommand());
         line.addSubcommand(SetCommand.line(in));
         line.addSubcommand(MarkCommand.line(in));
+        line.addSubcommand(new StatementsCommand());
         line.addSubcommand(new TourCommand(tour));
         line.addSubcommand(new DeskCommand(desk));
         line.setOut(out);

@@ -3,7 +3,6 @@ package hotside.desk;
 
 import hotside.learner.Attempt;
 import hotside.learner.AttemptCsv;
-import hotside.learner.LearnerRecord;
 import hotside.learner.Learners;
 import hotside.learner.RecordJson;
 import hotside.learner.Tutor;
@@ -137,6 +136,7 @@ final class MyWorkPlace implements Place {
             case "set-exam" -> exam(typed.get("exam").strip());
             case "set-retention" -> retention(typed.get("retention").strip());
             case "save-csv" -> save("csv", MyWorkPlace::csv);
+            case "save-xapi" -> save("xapi.json", this::statements);
             case "save-report" -> save("html", this::report);
             case "save-all" -> save("json", MyWorkPlace::whole);
             case "take" ->
@@ -223,36 +223,39 @@ final class MyWorkPlace implements Place {
 
     /** Writes what a file holds. */
     private interface Export {
-        void write(LearnerRecord record, Writer out) throws IOException;
+        void write(Tutor tutor, Writer out) throws IOException;
     }
 
-    private static void csv(LearnerRecord record, Writer out) throws IOException {
-        AttemptCsv.write(record.attempts(), out);
+    private static void csv(Tutor tutor, Writer out) throws IOException {
+        AttemptCsv.write(tutor.record().attempts(), out);
     }
 
-    private static void whole(LearnerRecord record, Writer out) throws IOException {
-        RecordJson.write(record, out);
+    private static void whole(Tutor tutor, Writer out) throws IOException {
+        RecordJson.write(tutor.record(), out);
     }
 
-    private void report(LearnerRecord record, Writer out) throws IOException {
+    private void statements(Tutor tutor, Writer out) throws IOException {
+        reading.statements(tutor).write(tutor.record().attempts(), out);
+    }
+
+    private void report(Tutor tutor, Writer out) throws IOException {
         out.write(MyWorkPage.report(view));
     }
 
     private void save(String ending, Export export) {
         Optional<Path> file =
                 chooser.save(Words.of("mywork.save"), "hotside-" + view.learner() + "." + ending);
-        Function<Path, Function<Tutor, String>> written =
-                to -> tutor -> written(to, tutor.record(), export);
+        Function<Path, Function<Tutor, String>> written = to -> tutor -> written(to, tutor, export);
         Consumer<String> told = this::show;
         file.ifPresent(to -> keeper.ask(written.apply(to), told));
     }
 
     /** Written aside, then moved: the file is whole or as it was. */
-    private static String written(Path file, LearnerRecord record, Export export) {
+    private static String written(Path file, Tutor tutor, Export export) {
         Path aside = file.resolveSibling(file.getFileName() + ".part");
         try {
             try (Writer out = Files.newBufferedWriter(aside, StandardCharsets.UTF_8)) {
-                export.write(record, out);
+                export.write(tutor, out);
             }
             Files.move(aside, file, StandardCopyOption.REPLACE_EXISTING);
             return Words.of("mywork.saved", file);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.desk;
 
+import hotside.classroom.OwnStatements;
 import hotside.learner.Attempt;
 import hotside.learner.LearnerRecord;
 import hotside.learner.Learners;
@@ -45,6 +46,11 @@ final class MyWorkReading {
 
     MyWorkReading of(ProblemBank other) {
         return new MyWorkReading(other, zone);
+    }
+
+    /** The learner's answers as xAPI statements. */
+    OwnStatements statements(Tutor tutor) {
+        return new OwnStatements(tutor.record().learner(), tutor.syllabus(), bank, zone);
     }
 
     MyWorkPage.View of(Tutor tutor, List<Learners.Seat> seats, Instant now, String notice) {

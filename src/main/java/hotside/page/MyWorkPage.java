@@ -318,6 +318,7 @@ public final class MyWorkPage {
                 + field("retention", Words.of("mywork.retention"), "" + view.retention())
                 + "<div class=\"buttons\">"
                 + button("save-csv", "", Words.of("mywork.csv"))
+                + button("save-xapi", "", Words.of("mywork.xapi"))
                 + button("save-report", "", Words.of("mywork.save-report"))
                 + button("save-all", "", Words.of("mywork.save-all"))
                 + button("take", "", Words.of("mywork.take"))

@@ -333,6 +333,13 @@ class ClassCommandsTest {
     }
 
     @Test
+    void theOwnRecordIsWrittenAsStatements() throws IOException {
+        assertEquals(0, run("statements", "--to", "@own.json"), err.toString());
+        assertTrue(out.toString().startsWith("0 answers written"), out.toString());
+        assertEquals("[]", Files.readString(temp.resolve("own.json")));
+    }
+
+    @Test
     void wrongUseIsToldInWords() {
         assertEquals(
                 2, run("set", "compose", "--to", "@x", "--title", "T", "--problem", "pusch-on"));

@@ -409,6 +409,10 @@ class PracticePlacesTest {
             assertEquals("hotside-" + learner + "." + ending, chooser.suggested);
             assertTrue(page.shown.contains("Written: "), page.shown);
         }
+        chooser.file = Optional.of(folder.resolve("out.xapi.json"));
+        act(myWork, "save-xapi", "");
+        assertEquals("hotside-" + learner + ".xapi.json", chooser.suggested);
+        assertTrue(Files.readString(folder.resolve("out.xapi.json")).contains("verbs/answered"));
         assertTrue(Files.readString(folder.resolve("out.csv")).startsWith("time,problem,seed"));
         String report = Files.readString(folder.resolve("out.html"));
         assertTrue(report.contains("Report on the work of learner " + learner));
