@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * What a class did with a set: marks, analysis, mistakes, what to teach again, and their tables.
@@ -169,13 +170,16 @@ public final class ClassResult {
     public List<String> remarks(MarkedHandIn in) {
         List<String> remarks = new ArrayList<>(in.remarks());
         remarks.addAll(likeness.getOrDefault(in.learner(), List.of()));
-        for (int i = 0; i < in.items().size(); i++) {
-            if (in.items().get(i).unsettled()) {
-                remarks.add(
-                        "problem "
-                                + (i + 1)
-                                + ": an answer cannot be judged as it stands; look at it");
-            }
+        List<String> unsettled =
+                IntStream.range(0, in.items().size())
+                        .filter(i -> in.items().get(i).unsettled())
+                        .mapToObj(i -> String.valueOf(i + 1))
+                        .toList();
+        if (!unsettled.isEmpty()) {
+            remarks.add(
+                    (unsettled.size() == 1 ? "problem " : "problems ")
+                            + String.join(", ", unsettled)
+                            + ": an answer cannot be judged as it stands; look at it");
         }
         return remarks;
     }
@@ -221,11 +225,23 @@ public final class ClassResult {
     }
 
     private String state(Roster.Learner learner) {
-        return result.aside().stream()
-                .filter(a -> a.learner().equals(learner.id()))
+        return aside(learner)
                 .map(a -> "set aside: " + a.reason().word())
-                .findFirst()
                 .orElse("nothing handed in");
+    }
+
+    /**
+     * A file of this learner that was set aside: by what it says of itself, or, where it cannot
+     * say, by its name.
+     */
+    public Optional<Marking.SetAside> aside(Roster.Learner learner) {
+        return result.aside().stream()
+                .filter(
+                        a ->
+                                a.learner().equals(learner.id())
+                                        || a.learner().isEmpty()
+                                                && a.source().contains(learner.id()))
+                .findFirst();
     }
 
     /** A row for each answer. */

@@ -149,9 +149,9 @@ public final class GivePage {
     private static String compose(Form form, State state) {
         Map<String, String> skills = new LinkedHashMap<>();
         skills.put("", Words.of("class.all-skills"));
-        state.skills.forEach(s -> skills.put(s, SkillNames.of(s)));
+        state.skills.forEach(s -> skills.put(s, SkillNames.listed(s)));
         return "<div class=\"form\">"
-                + form.text("title", Words.of("class.set-title"), "", "choose")
+                + form.text("title", Words.of("class.set-title"), "", "estimate")
                 + form.select("skill", Words.of("class.skill"), skills)
                 + form.text("levels", Words.of("class.levels"), "1-4", "choose")
                 + form.text("count", Words.of("class.count"), "10", "choose")
@@ -161,8 +161,8 @@ public final class GivePage {
                         "feedback",
                         Words.of("class.feedback"),
                         words("feedback", "now", "after-due"))
-                + form.text("tries", Words.of("class.tries"), "0", "choose")
-                + form.text("due", Words.of("class.due"), "", "choose")
+                + form.text("tries", Words.of("class.tries"), "0", "estimate")
+                + form.text("due", Words.of("class.due"), "", "estimate")
                 + form.select("problem", Words.of("class.add"), state.bank)
                 + form.tick("hints", Words.of("class.hints"))
                 + "</div><div class=\"buttons\">"
@@ -203,7 +203,12 @@ public final class GivePage {
                     .append(Html.element("td", "", SkillNames.of(t.skill())))
                     .append(Html.element("td", "", String.valueOf(t.level())))
                     .append("<td>")
-                    .append(form.text("points-" + t.id(), Words.of("class.points"), "1", "choose"))
+                    .append(
+                            form.cell(
+                                    "points-" + t.id(),
+                                    Words.of("class.points") + ", " + t.title(),
+                                    "1",
+                                    "estimate"))
                     .append("</td><td><div class=\"buttons\">")
                     .append(form.button("preview", n, Words.of("class.preview"), false))
                     .append(form.button("up", n, Words.of("class.up"), false))
@@ -271,6 +276,26 @@ public final class GivePage {
                 + "<div class=\"buttons\">"
                 + new Form(PART, Map.of()).button("stop", Words.of("class.stop"), false)
                 + "</div>";
+    }
+
+    /** What a learner may get of a problem, and below it the key for the instructor. */
+    public static String preview(String title, String paper, String key, int number) {
+        Form form = new Form(PART, Map.of());
+        return "<section class=\"card\">"
+                + Html.element("p", "class=\"quiet\"", Words.of("class.preview-of", title))
+                + paper
+                + "<div class=\"buttons\">"
+                + form.button(
+                        "preview-other", String.valueOf(number), Words.of("problem.another"), false)
+                + "</div>"
+                + Html.element("p", "class=\"quiet\"", Words.of("class.preview-key"))
+                + key
+                + "</section>";
+    }
+
+    /** That something longer has begun. */
+    public static String working() {
+        return Html.element("p", "", Words.of("class.working"));
     }
 
     /** What came of marking. */

@@ -59,7 +59,7 @@ final class ResultHtml {
     private static void marks(ClassResult result, StringBuilder out) {
         int slots = result.regrader().set().items().size();
         out.append(Html.element("h2", "", Words.of("class.marks")))
-                .append("<table class=\"data\"><thead><tr>")
+                .append("<div class=\"scroll\"><table class=\"data\"><thead><tr>")
                 .append(Html.element("th", "scope=\"col\"", Words.of("class.learner")));
         for (int i = 0; i < slots; i++) {
             out.append(Html.element("th", "scope=\"col\"", String.valueOf(i + 1)));
@@ -78,10 +78,16 @@ final class ResultHtml {
             cells.add(in.map(m -> number(m.reached())).orElse("–"));
             cells.add(
                     in.map(m -> String.join("; ", remarks(result, m)))
-                            .orElse(Words.of("class.nothing-in")));
+                            .orElse(nothing(result, learner)));
             row(out, cells.toArray(String[]::new));
         }
-        out.append("</tbody></table>");
+        out.append("</tbody></table></div>");
+    }
+
+    private static String nothing(ClassResult result, Roster.Learner learner) {
+        return result.aside(learner)
+                .map(a -> Words.of("class.aside-of", a.source()))
+                .orElse(Words.of("class.nothing-in"));
     }
 
     /** A star says that they were set by hand; the remarks say why and in place of what. */
@@ -159,7 +165,10 @@ final class ResultHtml {
                     String.valueOf(count.slot() + 1),
                     result.isSmall()
                             ? soFar(count.count(), count.answered())
-                            : count.count() + " (" + percent(count.share()) + ")",
+                            : Words.of("paper.of", count.count(), count.answered())
+                                    + " ("
+                                    + percent(count.share())
+                                    + ")",
                     count.mistake().isEmpty()
                             ? Words.of("class.unknown-mistake")
                             : count.feedback(),

@@ -76,10 +76,18 @@ final class ClassReport {
                                 .orElse("-"));
             }
             row.add(in.map(m -> number(m.reached())).orElse("-"));
-            row.add(in.map(m -> String.join("; ", remarks(result, m))).orElse("nothing to mark"));
+            row.add(
+                    in.map(m -> String.join("; ", remarks(result, m)))
+                            .orElse(nothing(result, learner)));
             rows.add(row);
         }
         TextTable.print(rows, out);
+    }
+
+    private static String nothing(ClassResult result, Roster.Learner learner) {
+        return result.aside(learner)
+                .map(a -> "nothing to mark; " + a.source() + " was set aside")
+                .orElse("nothing to mark");
     }
 
     private static String star(MarkedItem item) {
@@ -199,7 +207,12 @@ final class ClassReport {
                             + ": "
                             + (result.isSmall()
                                     ? soFar(count.count(), count.answered())
-                                    : count.count() + " (" + percent(count.share()) + ")")
+                                    : count.count()
+                                            + " of "
+                                            + count.answered()
+                                            + " ("
+                                            + percent(count.share())
+                                            + ")")
                             + " "
                             + (count.mistake().isEmpty()
                                     ? "like no known mistake"

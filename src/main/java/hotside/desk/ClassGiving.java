@@ -25,8 +25,10 @@ import hotside.page.Html;
 import hotside.page.Maths;
 import hotside.page.PaperSheet;
 import hotside.page.Words;
+import hotside.problem.NoVariantException;
 import hotside.problem.ProblemBank;
 import hotside.problem.Template;
+import hotside.problem.Variant;
 import hotside.problem.Variants;
 import hotside.unit.UnitSystem;
 import java.io.IOException;
@@ -75,6 +77,7 @@ final class ClassGiving {
     private Optional<Marking.Result> worked = Optional.empty();
     private Optional<ClassResult> result = Optional.empty();
     private final PaperTyping typing;
+    private long previewSeed = PREVIEW_SEED;
     private boolean busy;
 
     ClassGiving(
@@ -145,7 +148,7 @@ final class ClassGiving {
         }
         try {
             doing(action, argument);
-        } catch (RefusedException | IllegalArgumentException e) {
+        } catch (RefusedException | IllegalArgumentException | NoVariantException e) {
             told(e.getMessage());
         } catch (IOException | UncheckedIOException e) {
             told(Words.of("desk.cannot-write", "", e.getMessage()));
@@ -170,7 +173,9 @@ final class ClassGiving {
                 chosen.add(Math.max(0, at - 1), chosen.remove(at));
                 showChosen();
             }
-            case "preview" -> preview(chosen.get(Integer.parseInt(argument)));
+            case "estimate" -> showChosen();
+            case "preview" -> preview(Integer.parseInt(argument), PREVIEW_SEED);
+            case "preview-other" -> preview(Integer.parseInt(argument), previewSeed + 1);
             case "save-set" -> saveSet();
             case "open-set" -> first(Words.of("class.open-set")).ifPresent(this::openSet);
             case "papers" -> papers();
@@ -272,12 +277,19 @@ final class ClassGiving {
         page.replace(GivePage.PREVIEW, "");
     }
 
-    private void preview(Template template) {
-        String html =
-                Html.element("p", "class=\"quiet\"", Words.of("class.preview-of", template.title()))
-                        + new PaperSheet(maths)
-                                .prompt(Variants.draw(template, PREVIEW_SEED, units()));
-        page.replace(GivePage.PREVIEW, "<section class=\"card\">" + html + "</section>");
+    private void preview(int number, long seed) {
+        previewSeed = seed;
+        Template template = chosen.get(number);
+        Variant variant = Variants.draw(template, seed, units());
+        PaperSheet sheet = new PaperSheet(maths);
+        int points = GivePage.points(typed, template.id());
+        page.replace(
+                GivePage.PREVIEW,
+                GivePage.preview(
+                        template.title(),
+                        sheet.toAnswer(number + 1, points, variant),
+                        sheet.key(number + 1, points, variant),
+                        number));
         page.reveal(GivePage.PREVIEW);
     }
 
@@ -354,7 +366,13 @@ final class ClassGiving {
         page.replace(GivePage.STATUS, "");
     }
 
-    /** Long work beside the screen, which can be stopped. */
+    /** Long work beside the screen, which can be stopped; it is told at once that it has begun. */
+    private <T> void atLength(Supplier<T> work, Consumer<T> done) {
+        page.replace(GivePage.STATUS, GivePage.working());
+        page.reveal(GivePage.STATUS);
+        run(work, done);
+    }
+
     private <T> void run(Supplier<T> work, Consumer<T> done) {
         busy = true;
         stop.set(false);
@@ -399,7 +417,7 @@ final class ClassGiving {
         }
         Regrader regrader = new Regrader(set.get().set(), bank.get());
         Roster all = roster.get();
-        run(
+        atLength(
                 () -> {
                     try {
                         new Papers(regrader, maths)
@@ -446,7 +464,7 @@ final class ClassGiving {
         Path paper = typing.file(set.get().set());
         Path byHand = byHand();
         Optional<Roster> all = roster;
-        run(
+        atLength(
                 () -> {
                     try {
                         Marking.Result taken =
@@ -589,7 +607,7 @@ final class ClassGiving {
             return;
         }
         ClassResult made = result.get();
-        run(
+        atLength(
                 () -> {
                     try {
                         new Papers(made.regrader(), maths)
@@ -633,7 +651,7 @@ final class ClassGiving {
         Optional<Path> file = chooser.save(Words.of("class.save-qti"), open.id() + ".zip");
         file.ifPresent(
                 to ->
-                        run(
+                        atLength(
                                 () -> {
                                     try {
                                         new QtiPackage(

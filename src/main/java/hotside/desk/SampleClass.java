@@ -5,6 +5,7 @@ import hotside.classroom.Composer;
 import hotside.classroom.Draft;
 import hotside.classroom.ProblemSet;
 import hotside.classroom.Regrader;
+import hotside.classroom.Roster;
 import hotside.classroom.SetFile;
 import hotside.classroom.SigningKey;
 import hotside.problem.Answers;
@@ -21,20 +22,29 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A class that has done its work, for the tour: twelve learners who know more and more, every third
- * of whom makes the first known mistake of the first problem, and a stray file.
+ * of whom makes the first known mistake of the first problem, two who write a number without its
+ * unit, a list of learners with three more, and a stray file.
  */
-record SampleClass(Path set, Path folder) {
+record SampleClass(Path set, Path folder, Path roster) {
     private static final int LEARNERS = 12;
     private static final int PROBLEMS = 4;
+    private static final List<String> NAMES =
+            List.of(
+                    "Asta", "Bo", "Cleo", "Dag", "Edda", "Finn", "Gesa", "Hal", "Ines", "Jon",
+                    "Kai", "Lea", "Mats", "Nele", "Ole");
     private static final Instant START = Instant.parse("2026-11-30T08:00:00Z");
 
     /** Writes the set and the hand-ins into a folder. */
     static SampleClass handedIn(Path folder, ProblemBank bank) throws IOException {
         SampleClass made =
-                new SampleClass(folder.resolve("sample" + SetFile.ENDING), folder.resolve("in"));
+                new SampleClass(
+                        folder.resolve("sample" + SetFile.ENDING),
+                        folder.resolve("in"),
+                        folder.resolve("class.csv"));
         Files.createDirectories(made.folder);
         List<Template> templates = Composer.choose(bank, List.of("gate"), 1, 2, PROBLEMS);
         ProblemSet set =
@@ -56,12 +66,23 @@ record SampleClass(Path set, Path folder) {
         for (int i = 0; i < LEARNERS; i++) {
             made.work(file, regrader, i);
         }
+        Files.writeString(
+                made.roster,
+                Roster.of(
+                                IntStream.range(0, LEARNERS + 3)
+                                        .mapToObj(i -> new Roster.Learner(id(i), NAMES.get(i), ""))
+                                        .toList())
+                        .csv());
         Files.writeString(made.folder.resolve("notes.txt"), "Bring the torch.\n");
         return made;
     }
 
+    private static String id(int number) {
+        return "L" + (10 + number);
+    }
+
     private void work(SetFile file, Regrader regrader, int number) throws IOException {
-        String learner = "L" + (10 + number);
+        String learner = id(number);
         Path work = set.resolveSibling(learner + ".work");
         Draft draft = Draft.begin(work, file, learner, DecimalHabit.spoken(), START);
         for (int slot = 0; slot < file.set().items().size(); slot++) {
@@ -74,6 +95,9 @@ record SampleClass(Path set, Path folder) {
             if (slips && !variant.slips().isEmpty()) {
                 Variant.Slipped slip = variant.slips().get(0);
                 answers.set(slip.ask(), Answers.told(variant, slip.ask(), slip.value()));
+            }
+            if (slot == 1 && number % 6 == 5) {
+                answers.set(0, answers.get(0).replaceAll("[^0-9.,]", ""));
             }
             draft.answer(slot, answers, START.plusSeconds(240L * (slot + 1)));
         }

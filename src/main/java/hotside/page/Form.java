@@ -28,6 +28,17 @@ public final class Form {
                 + "></div>";
     }
 
+    /** A field for text in a cell of a table, whose column says what it is. */
+    public String cell(String name, String spoken, String placeholder, String enter) {
+        return "<input type=\"text\" autocomplete=\"off\" class=\"cell\""
+                + common(name)
+                + Html.attribute("aria-label", spoken)
+                + Html.attribute("data-enter", enter)
+                + Html.attribute("value", typed.getOrDefault(name, ""))
+                + Html.attribute("placeholder", placeholder)
+                + ">";
+    }
+
     /**
      * A choice of one.
      *

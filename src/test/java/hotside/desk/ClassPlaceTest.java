@@ -3,6 +3,7 @@ package hotside.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.classroom.GivePage;
@@ -145,6 +146,12 @@ class ClassPlaceTest {
         assertTrue(chosen.contains("3 problems, 3 points"), chosen);
         place.act("preview", PART, "0");
         assertTrue(page.element(GivePage.PREVIEW).contains("kPa"), page.element(GivePage.PREVIEW));
+        String first = page.element(GivePage.PREVIEW);
+        place.act("preview-other", PART, "0");
+        assertNotEquals(first, page.element(GivePage.PREVIEW), "other numbers");
+        act("estimate");
+        assertEquals(
+                chosen, page.element(GivePage.CHOSEN), "Enter in a field chooses nothing anew");
         place.act("take-out", PART, "1");
         assertTrue(page.element(GivePage.CHOSEN).contains("2 problems"));
         type("levels", "easy");
