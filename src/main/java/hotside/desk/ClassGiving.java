@@ -589,39 +589,48 @@ final class ClassGiving {
                 });
     }
 
-    private void saveTables() throws IOException {
-        Optional<Path> folder =
-                result.isEmpty() ? Optional.empty() : chooser.folder(Words.of("class.save-tables"));
-        if (folder.isPresent()) {
-            result.get().tables(folder.get());
-            told(Words.of("class.saved", folder.get()));
+    private void saveTables() {
+        if (result.isPresent()) {
+            ClassResult made = result.get();
+            chooser.folder(Words.of("class.save-tables"))
+                    .ifPresent(folder -> saving(folder, () -> made.tables(folder)));
         }
     }
 
-    private void saveReports() {
-        Optional<Path> folder =
-                result.isEmpty()
-                        ? Optional.empty()
-                        : chooser.folder(Words.of("class.save-reports"));
-        if (folder.isEmpty()) {
-            return;
-        }
-        ClassResult made = result.get();
+    /** Something that may fail as files do. */
+    private interface Filing {
+        void run() throws IOException;
+    }
+
+    private void saving(Path to, Filing filing) {
         atLength(
                 () -> {
                     try {
-                        new Papers(made.regrader(), maths)
-                                .reports(
-                                        folder.get(),
-                                        made,
-                                        EnumSet.of(Papers.Form.PDF),
-                                        this::progress);
-                        return folder.get();
+                        filing.run();
+                        return to;
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
                     }
                 },
                 where -> told(Words.of("class.saved", where)));
+    }
+
+    private void saveReports() {
+        if (result.isPresent()) {
+            ClassResult made = result.get();
+            chooser.folder(Words.of("class.save-reports"))
+                    .ifPresent(
+                            folder ->
+                                    saving(
+                                            folder,
+                                            () ->
+                                                    new Papers(made.regrader(), maths)
+                                                            .reports(
+                                                                    folder,
+                                                                    made,
+                                                                    EnumSet.of(Papers.Form.PDF),
+                                                                    this::progress)));
+        }
     }
 
     private void saveDrill() throws IOException {
@@ -648,33 +657,30 @@ final class ClassGiving {
             return;
         }
         ProblemSet open = set.get().set();
-        Optional<Path> file = chooser.save(Words.of("class.save-qti"), open.id() + ".zip");
-        file.ifPresent(
-                to ->
-                        atLength(
-                                () -> {
-                                    try {
-                                        new QtiPackage(
-                                                        new Regrader(open, bank.get()),
-                                                        VARIANTS,
-                                                        maths)
-                                                .write(to);
-                                        return to;
-                                    } catch (IOException e) {
-                                        throw new UncheckedIOException(e);
-                                    }
-                                },
-                                where -> told(Words.of("class.saved", where))));
+        chooser.save(Words.of("class.save-qti"), open.id() + ".zip")
+                .ifPresent(
+                        to ->
+                                saving(
+                                        to,
+                                        () ->
+                                                new QtiPackage(
+                                                                new Regrader(open, bank.get()),
+                                                                VARIANTS,
+                                                                maths)
+                                                        .write(to)));
     }
 
-    private void saveXapi() throws IOException {
-        Optional<Path> file =
-                result.isEmpty()
-                        ? Optional.empty()
-                        : chooser.save(Words.of("class.save-xapi"), "statements.json");
-        if (file.isPresent()) {
-            Statements.write(file.get(), result.get().regrader(), result.get().marked());
-            told(Words.of("class.saved", file.get()));
+    private void saveXapi() {
+        if (result.isPresent()) {
+            ClassResult made = result.get();
+            chooser.save(Words.of("class.save-xapi"), "statements.json")
+                    .ifPresent(
+                            to ->
+                                    saving(
+                                            to,
+                                            () ->
+                                                    Statements.write(
+                                                            to, made.regrader(), made.marked())));
         }
     }
 }

@@ -166,19 +166,22 @@ public final class PaperSheet {
             out.append("<tr>")
                     .append(Html.element("td", "", sentence(template.asks().get(i).phrase())))
                     .append(Html.element("td", "", Answers.told(variant, i)))
-                    .append(
-                            Html.element(
-                                    "td",
-                                    "",
-                                    answer.band() > 0
-                                            ? Words.of(
-                                                    "paper.from-to",
-                                                    Answers.told(variant, i, answer.low()),
-                                                    Answers.told(variant, i, answer.high()))
-                                            : ""))
+                    .append("<td>")
+                    .append(answer.band() > 0 ? accepted(variant, i, answer) : "")
+                    .append("</td>")
                     .append("<td class=\"box\"> </td><td class=\"box\"> </td></tr>");
         }
         return out.append("</tbody></table>").append(slips(variant)).append("</div>").toString();
+    }
+
+    /** A number stays on one line with its unit, however narrow the column. */
+    private static String accepted(Variant variant, int ask, Variant.Answer answer) {
+        return Xml.escape(
+                        Words.of(
+                                "paper.from-to",
+                                Answers.told(variant, ask, answer.low()).replace(' ', '\u00a0'),
+                                Answers.told(variant, ask, answer.high()).replace(' ', '\u00a0')))
+                .replaceAll("(\\S*\\u00a0\\S*)", "<span class=\"whole\">$1</span>");
     }
 
     /** Each number that a known mistake gives, with what a learner who gives it is told. */
@@ -250,7 +253,12 @@ public final class PaperSheet {
                 + Html.element(
                         "span",
                         "class=\"" + (verdict.kind().good() ? "right" : "wrong") + "\"",
-                        Words.of("verdict." + verdict.kind().name().toLowerCase(Locale.ROOT)))
+                        // Nobody is there to answer a question any more.
+                        verdict.kind() == Verdict.Kind.ASK
+                                ? Words.of("paper.not-judged")
+                                : Words.of(
+                                        "verdict."
+                                                + verdict.kind().name().toLowerCase(Locale.ROOT)))
                 + " "
                 + Xml.escape(verdict.feedback())
                 + "</p>";

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.course.Lesson;
+import hotside.problem.ProblemBank;
 import hotside.unit.UnitSystem;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -58,7 +60,7 @@ class EveryScreenTest {
     @TempDir private Path data;
 
     @Test
-    void noneIsBlankOrCutOrShowsAFault() {
+    void noneIsBlankOrCutOrShowsAFault() throws IOException {
         NoNetwork.install();
         Screen.start();
         Library library = Libraries.read();
@@ -135,7 +137,7 @@ class EveryScreenTest {
     }
 
     /** Something to see in each place: logs compared, a set composed. */
-    private void work() {
+    private void work() throws IOException {
         Screen.run(() -> window.open(window.place("logs").orElseThrow()));
         Screen.run(() -> window.page().click("logs-sample"));
         Screen.until(() -> window.page().text("logs-files").orElse("").contains("pull-6"));
@@ -149,6 +151,19 @@ class EveryScreenTest {
         Screen.run(() -> window.page().type("class-title", "Gates, week 3"));
         Screen.run(() -> window.page().type("class-skill", "gate"));
         Screen.run(() -> window.page().click("class-choose"));
+        aClass();
+    }
+
+    /** A set that was handed out, a paper half typed in, and what came of marking. */
+    private void aClass() throws IOException {
+        SampleClass sample = SampleClass.handedIn(data.resolve("sample"), ProblemBank.shipped());
+        ClassPlace place = (ClassPlace) Screen.on(() -> window.place("class").orElseThrow());
+        Screen.run(() -> place.prepare(sample.set(), sample.roster()));
+        Screen.run(() -> place.give(sample.set(), sample.folder()));
+        Screen.until(() -> window.page().text("class-result").orElse("").length() > 100);
+        Screen.run(() -> window.page().type("class-paper-code", "L22"));
+        Screen.run(() -> window.page().click("class-paper-open"));
+        Screen.run(() -> window.page().type("class-paper-0-0", "133 N"));
     }
 
     private static List<Lesson> firstOfEachStrand(Library library) {

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
@@ -142,6 +143,11 @@ class PaperWindowTest {
         type("plain-" + PaperPage.CODE_FIELD, code("L51"));
         press(KeyCode.ENTER);
         Screen.until(() -> "plain-class-paper-0-0".equals(focused().getId()));
+        Screen.frames(3);
+        assertEquals(
+                Screen.on(() -> window.page().controls()),
+                Screen.on(this::plainControls),
+                "as many controls as the page has");
         String first = key("L51", 0);
         type("plain-class-paper-0-0", first);
         press(KeyCode.ENTER);
@@ -151,6 +157,14 @@ class PaperWindowTest {
         press(KeyCode.CONTROL, KeyCode.ENTER);
         Screen.until(() -> shown(PaperPage.TOLD).startsWith("Stored: Bo (L51), 1 of"));
         Screen.until(() -> ("plain-" + PaperPage.CODE_FIELD).equals(focused().getId()));
+    }
+
+    /** Texts and links aside. */
+    private long plainControls() {
+        return window.scene().getRoot().lookupAll(".plain-stop").stream()
+                .filter(node -> node.getId() != null && node.getId().startsWith("plain-"))
+                .filter(node -> !(node instanceof Label))
+                .count();
     }
 
     private void type(String id, String text) {
