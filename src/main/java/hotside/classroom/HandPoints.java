@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
@@ -113,7 +112,10 @@ public final class HandPoints {
         HandPoints points = new HandPoints();
         CSVFormat format =
                 CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).setCommentMarker('#').get();
-        String text = Files.readString(file, StandardCharsets.UTF_8);
+        String text = GrowingFile.text(file, LARGEST);
+        if (text.contains(GrowingFile.LOST)) {
+            points.wrong(file, 1, "some letters are no UTF-8", "UTF-8");
+        }
         try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
             for (CSVRecord row : parser) {
                 if (row.getRecordNumber() > 1) {

@@ -134,7 +134,10 @@ public final class PaperAnswers {
         }
         PaperAnswers answers = new PaperAnswers();
         CSVFormat format = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).get();
-        String text = Files.readString(file, StandardCharsets.UTF_8);
+        String text = GrowingFile.text(file, LARGEST);
+        if (text.contains(GrowingFile.LOST)) {
+            answers.wrong(file, 1, "some letters are no UTF-8", "UTF-8");
+        }
         try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
             for (CSVRecord row : parser) {
                 if (row.getRecordNumber() > 1) {

@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -136,5 +137,72 @@ class HandPointsTest {
     void whoHasNothingMarkedIsNamed() throws IOException {
         set("K9", 1, 1.0, "told me");
         assertEquals(List.of("K9"), read().idle(unsettled()));
+    }
+
+    @Test
+    void aFileOfAnotherSortIsLeftAsItIs() throws IOException {
+        Path other = folder.resolve("marks.csv");
+        Files.writeString(other, "learner_id,points\r\nK1,2\r\n");
+        String said =
+                assertThrows(
+                                IOException.class,
+                                () ->
+                                        HandPoints.set(
+                                                other,
+                                                SET,
+                                                "K1",
+                                                0,
+                                                Optional.of(1.0),
+                                                "why",
+                                                Classes.END))
+                        .getMessage();
+        assertTrue(said.contains("another sort of file"), said);
+        assertThrows(IOException.class, () -> PaperAnswers.add(other, "K1", 0, 0, "1 N"));
+        assertEquals("learner_id,points\r\nK1,2\r\n", Files.readString(other));
+    }
+
+    @Test
+    void aSpreadsheetsMarksAndPaddingAreReadPast() throws IOException {
+        set("K1", 0, 1.0, "good");
+        String padded = Files.readString(file()).replaceAll("(?m)^(#.*)\r$", "$1,,,,\r");
+        Files.writeString(file(), "\ufeff" + padded);
+        assertEquals(List.of(), read().findings());
+        set("K1", 1, 2.0, "better");
+        assertEquals(3, read().on(unsettled()).marked().get(0).reached());
+    }
+
+    /** Whatever a file holds: findings, and no more points than there are. */
+    @Test
+    void mutatedFilesOfPointsAndPapersAreReadOrFoundFaultWith() throws IOException {
+        set("K1", 0, 1.0, REASON);
+        set("K1", 2, 0.25, "long \u202e reason");
+        Path paper = folder.resolve("paper.csv");
+        PaperAnswers.add(paper, "K1", 0, 0, "133 N");
+        PaperAnswers.add(paper, "K1", 1, 1, "=5 kW");
+        Random random = new Random(20261125);
+        byte[] points = Files.readAllBytes(file());
+        byte[] answers = Files.readAllBytes(paper);
+        for (int i = 0; i < 2_000; i++) {
+            Files.write(file(), mutated(points, random));
+            double reached = read().on(unsettled()).marked().get(0).reached();
+            assertTrue(reached >= 0 && reached <= SET.points(), "run " + i);
+            Files.write(paper, mutated(answers, random));
+            Marking.Result none = new Marking.Result(List.of(), List.of());
+            PaperAnswers.read(paper, REGRADER, Optional.empty())
+                    .join(none, REGRADER, Classes.END)
+                    .marked()
+                    .forEach(in -> assertTrue(in.reached() <= SET.points()));
+        }
+    }
+
+    private static byte[] mutated(byte[] whole, Random random) {
+        byte[] bytes = java.util.Arrays.copyOf(whole, whole.length - random.nextInt(20));
+        for (int n = random.nextInt(6); n >= 0; n--) {
+            bytes[random.nextInt(bytes.length)] =
+                    random.nextBoolean()
+                            ? (byte) random.nextInt(256)
+                            : (byte) ",\"\r\n#-.9eE=".charAt(random.nextInt(11));
+        }
+        return bytes;
     }
 }
