@@ -97,7 +97,9 @@ final class PaperTyping {
             }
             return answers;
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            // Each key will say once more that it cannot be kept there.
+            told(Words.of("class.paper-not-kept", e.getMessage()));
+            return new PaperAnswers();
         }
     }
 

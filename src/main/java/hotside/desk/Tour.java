@@ -318,7 +318,7 @@ public final class Tour {
         Screen.run(() -> place.give(sample.set(), sample.folder()));
         Screen.until(() -> window.page().text("class-result").orElse("").length() > 100);
         everyScreen("class-result");
-        note("Marked a class: " + text("class-result").lines().findFirst().orElse(""));
+        note("Marked a class: " + text("class-result").replaceFirst("(?s)\\..*", "."));
     }
 
     /** The sample logs, compared. */
