@@ -283,7 +283,7 @@ class ClassCommandsTest {
                 run(
                         "mark",
                         "points",
-                        "@gates.set",
+                        "@gates.hotset",
                         "--learner",
                         learner,
                         "--problem",
@@ -298,7 +298,7 @@ class ClassCommandsTest {
         String[] again = {
             "mark",
             "folder",
-            "@gates.set",
+            "@gates.hotset",
             "--paper",
             "@paper.csv",
             "--by-hand",
@@ -318,7 +318,7 @@ class ClassCommandsTest {
                 run(
                         "mark",
                         "points",
-                        "@gates.set",
+                        "@gates.hotset",
                         "--learner",
                         learner,
                         "--problem",

@@ -67,7 +67,7 @@ class PaperWindowTest {
                 () -> {
                     ClassPlace place = (ClassPlace) window.place("class").orElseThrow();
                     window.open(place);
-                    place.prepare(data.resolve("sample").resolve("sample.set"), csv());
+                    place.prepare(data.resolve("sample").resolve("sample" + SetFile.ENDING), csv());
                 });
         Screen.frames(3);
     }
