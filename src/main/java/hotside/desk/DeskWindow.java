@@ -71,6 +71,7 @@ final class DeskWindow {
     private final Map<Place, ToggleButton> places = new LinkedHashMap<>();
     private Place current;
     private final RecordKeeper keeper;
+    private final Habit habit;
     private Consent consent;
     private final Consumer<String> browser;
     private final Set<String> solved = new HashSet<>();
@@ -105,6 +106,7 @@ final class DeskWindow {
         this.library = library;
         this.settings = settings;
         this.keeper = keeper;
+        this.habit = Habit.keptBy(keeper);
         this.browser = browser;
         Font.loadFont(
                 DeskWindow.class.getResourceAsStream(
@@ -153,6 +155,7 @@ final class DeskWindow {
                         library.maths(),
                         storage.toAbsolutePath().getParent(),
                         Clock.systemDefaultZone());
+        theClass.habit(habit);
         classPage.of = theClass;
         addPlace(course);
         addPlace(practice);
@@ -334,14 +337,15 @@ final class DeskWindow {
                         pages,
                         outline,
                         new LessonPlace(
-                                library.course(),
-                                library.bank(),
-                                library.maths(),
-                                toPage,
-                                new ToRecord(),
-                                seeds,
-                                Clock.systemUTC(),
-                                worker),
+                                        library.course(),
+                                        library.bank(),
+                                        library.maths(),
+                                        toPage,
+                                        new ToRecord(),
+                                        seeds,
+                                        Clock.systemUTC(),
+                                        worker)
+                                .habit(habit),
                         opened);
         toPage.of = place;
         return place;
@@ -360,6 +364,7 @@ final class DeskWindow {
                         seeds,
                         Clock.systemDefaultZone(),
                         new Ticks(Platform::runLater));
+        place.habit(habit);
         toPage.of = place;
         return place;
     }
