@@ -92,7 +92,9 @@ public final class Course {
         List<Finding> found = new ArrayList<>(folder.findings());
         Glossary words = Glossary.of(folder);
         for (ContentFile file : folder.files()) {
-            if (!Glossary.isGlossary(file)) {
+            if (Glossary.isGlossary(file)) {
+                words.checkOriginals(file, glossary);
+            } else {
                 LessonTranslation.read(file, this::find).ifPresent(others::add);
             }
             found.addAll(file.findings().list());
