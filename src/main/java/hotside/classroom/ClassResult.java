@@ -97,10 +97,7 @@ public final class ClassResult {
         remarks.addAll(likeness.getOrDefault(in.learner(), List.of()));
         for (int i = 0; i < in.items().size(); i++) {
             if (in.items().get(i).unsettled()) {
-                remarks.add(
-                        "problem "
-                                + (i + 1)
-                                + ": an answer cannot be judged as it stands; look at it");
+                remarks.add(ClassWords.of("remark.unsettled", (i + 1)));
             }
         }
         return remarks;
@@ -129,7 +126,7 @@ public final class ClassResult {
         row.add(in == null ? "" : number(in.reached()));
         row.add(of);
         row.add(in == null ? "" : number(100 * in.reached() / of));
-        row.add(in == null ? state(learner) : "marked");
+        row.add(in == null ? state(learner) : ClassWords.of("state.marked"));
         row.add(in == null ? "" : in.finished());
         row.add(in == null ? "" : in.receipt());
         row.add(in == null ? "" : String.join("; ", remarks(in)));
@@ -139,9 +136,9 @@ public final class ClassResult {
     private String state(Roster.Learner learner) {
         return result.aside().stream()
                 .filter(a -> a.learner().equals(learner.id()))
-                .map(a -> "set aside: " + a.reason().word())
+                .map(a -> ClassWords.of("state.aside", a.reason().word()))
                 .findFirst()
-                .orElse("nothing handed in");
+                .orElse(ClassWords.of("state.nothing"));
     }
 
     /** A row for each answer. */

@@ -74,7 +74,7 @@ public final class PaperAnswers {
     public static PaperAnswers read(Path file, Regrader regrader, Optional<Roster> roster)
             throws IOException {
         if (Files.size(file) > LARGEST) {
-            throw new IOException(file + " is larger than any file of answers.");
+            throw new IOException(ClassWords.of("answers.large", file));
         }
         PaperAnswers answers = new PaperAnswers();
         CSVFormat format = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).get();
@@ -84,12 +84,14 @@ public final class PaperAnswers {
                 if (row.getRecordNumber() > 1) {
                     answers.add(file, parser.getCurrentLineNumber(), row, regrader, roster);
                 } else if (!row.toList().equals(HEAD)) {
-                    answers.wrong(file, 1, "the first line is another", String.join(",", HEAD));
+                    answers.wrong(
+                            file, 1, ClassWords.of("answers.first-line"), String.join(",", HEAD));
                     break;
                 }
             }
         } catch (UncheckedIOException e) {
-            answers.wrong(file, 1, "it is no CSV: " + e.getMessage(), String.join(",", HEAD));
+            answers.wrong(
+                    file, 1, ClassWords.of("csv.none", e.getMessage()), String.join(",", HEAD));
         }
         return answers;
     }
@@ -97,7 +99,7 @@ public final class PaperAnswers {
     private void add(
             Path file, long line, CSVRecord row, Regrader regrader, Optional<Roster> roster) {
         if (row.size() != HEAD.size()) {
-            wrong(file, line, row.size() + " cells", String.join(",", HEAD));
+            wrong(file, line, ClassWords.of("csv.cells", row.size()), String.join(",", HEAD));
             return;
         }
         String learner = row.get(0).strip();
@@ -105,9 +107,17 @@ public final class PaperAnswers {
         int ask = number(row.get(2)) - 1;
         int slots = regrader.set().items().size();
         if (!Ids.isId(learner) || roster.isPresent() && roster.get().find(learner).isEmpty()) {
-            wrong(file, line, "\"" + learner + "\" is not in the roster", "a learner's id");
+            wrong(
+                    file,
+                    line,
+                    ClassWords.of("answers.stranger", learner),
+                    ClassWords.of("answers.learner"));
         } else if (slot < 0 || slot >= slots) {
-            wrong(file, line, "there is no problem " + row.get(1), "1 to " + slots);
+            wrong(
+                    file,
+                    line,
+                    ClassWords.of("answers.no-problem", row.get(1)),
+                    ClassWords.of("answers.range", slots));
         } else {
             Template template = regrader.template(slot);
             int asks = template.asks().size();
@@ -115,8 +125,8 @@ public final class PaperAnswers {
                 wrong(
                         file,
                         line,
-                        "problem " + row.get(1) + " has no such question",
-                        "1 to " + asks);
+                        ClassWords.of("answers.no-question", row.get(1)),
+                        ClassWords.of("answers.range", asks));
             } else {
                 put(learner, slot, ask, asks, CsvText.unguarded(row.get(3)));
             }
@@ -154,7 +164,7 @@ public final class PaperAnswers {
                                         "paper",
                                         learner,
                                         Reason.DUPLICATE,
-                                        "a file of the same learner was marked"));
+                                        ClassWords.of("answers.twice")));
                     } else {
                         marked.add(
                                 regrader.mark(

@@ -93,7 +93,7 @@ public record TeachAgain(String skill, double share, List<MistakeCount> mistakes
                         new ProblemSet(
                                 Ids.fresh(),
                                 1,
-                                cut("Once more: " + after.title()),
+                                cut(ClassWords.of("drill.title", after.title())),
                                 Variants.GENERATOR_VERSION,
                                 new ProblemSet.Rules(
                                         after.rules().units(),
