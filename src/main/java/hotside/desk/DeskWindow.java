@@ -483,6 +483,7 @@ final class DeskWindow {
         root.getStyleClass().removeAll("light", "dark");
         root.getStyleClass().add(settings.theme());
         root.setStyle("-fx-font-size: " + BASE_FONT * settings.percent() / 100 + "px;");
+        view.root("lang", settings.language().code());
         view.root("data-theme", settings.theme());
         view.paper(settings.paper());
         view.root("style", "font-size:" + settings.percent() + "%");

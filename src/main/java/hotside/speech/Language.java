@@ -75,6 +75,11 @@ public enum Language {
                 : Collator.getInstance(bundles)::compare;
     }
 
+    /** For the names of days and months. */
+    public Locale dates() {
+        return this == ENGLISH ? Locale.UK : bundles;
+    }
+
     /** English stands in the bundles without a language. */
     Locale bundles() {
         return bundles;
