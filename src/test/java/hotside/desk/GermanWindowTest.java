@@ -14,13 +14,8 @@ import hotside.speech.Language;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -39,15 +34,9 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @Tag("pictures")
 class GermanWindowTest {
-    private static final Pattern ENGLISH =
-            Pattern.compile(
-                    "(?i)(?<![\\p{L}\\p{N}/.-])(the|of|and|is|with|are|this|that|from|for|your|you|not|it|its|has|mon|tue|ctrl|shift)(?![\\p{L}\\p{N}/-])");
-
-    private static final int AROUND = 45;
-
     @TempDir private static Path data;
     private static Library library;
-    private static List<String> titles;
+    private static EnglishWords english;
     private static OpenDesk desk;
 
     private final List<String> findings = new ArrayList<>();
@@ -58,7 +47,7 @@ class GermanWindowTest {
         Screen.start();
         Language.speak(Language.GERMAN);
         library = Libraries.read(Language.GERMAN);
-        titles = untranslatedTitles(library);
+        english = EnglishWords.besides(library);
         try (RecordKeeper keeper = RecordKeeper.open(data.resolve("record"), Runnable::run)) {
             keeper.remember("language", Language.GERMAN.code());
         }
@@ -78,20 +67,6 @@ class GermanWindowTest {
     static void closeTheDesk() {
         desk.close();
         Language.speak(Language.ENGLISH);
-    }
-
-    /** What stands in English by design, the longest first. */
-    private static List<String> untranslatedTitles(Library library) {
-        Set<String> all = new LinkedHashSet<>();
-        library.course().lessons().stream()
-                .map(Lesson::title)
-                .filter(title -> title.endsWith("(auf Englisch)"))
-                .forEach(all::add);
-        library.bank().all().stream()
-                .map(Template::title)
-                .filter(title -> title.endsWith("(auf Englisch)"))
-                .forEach(all::add);
-        return all.stream().sorted(Comparator.comparingInt(String::length).reversed()).toList();
     }
 
     @Test
@@ -220,19 +195,9 @@ class GermanWindowTest {
     private void look(String what) {
         settle();
         String shown = Screen.on(() -> desk.window().page().text() + "\n" + around());
-        for (String title : titles) {
-            shown = shown.replace(title, "…");
-        }
         // The list of libraries holds names that were given to them, one a line.
         shown = shown.replaceAll("(?m)^.*\\([^)]*(?:Licen[sc]e|BSD|MIT|EPL)[^)]*\\).*$", "");
-        Matcher english = ENGLISH.matcher(shown);
-        while (english.find()) {
-            String near =
-                    shown.substring(
-                            Math.max(0, english.start() - AROUND),
-                            Math.min(shown.length(), english.end() + AROUND));
-            findings.add(what + ": " + near.replaceAll("\\s+", " ").strip());
-        }
+        findings.addAll(english.in(what, shown));
     }
 
     /** Labels, buttons and prompts around the page. */
