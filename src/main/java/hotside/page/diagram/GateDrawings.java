@@ -172,8 +172,8 @@ final class GateDrawings {
                 .middle(160, foot - signal - 6, f.told("signalPressure"));
         s.middle(70, foot + 18, DrawingWords.lines("bleed.boost"))
                 .middle(160, foot + 18, DrawingWords.lines("bleed.signal"));
-        s.say(210, foot - 56, DrawingWords.lines("bleed.share", f.told("share")));
-        s.say(210, foot - 36, DrawingWords.lines("bleed.of-change", f.told("shareOfChange")));
+        s.say(232, foot - 56, DrawingWords.lines("bleed.share", f.told("share")));
+        s.say(232, foot - 36, DrawingWords.lines("bleed.of-change", f.told("shareOfChange")));
         return new Picture(
                 s,
                 DrawingWords.of(
