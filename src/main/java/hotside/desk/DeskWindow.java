@@ -281,7 +281,13 @@ final class DeskWindow {
         myWork.content(other.bank());
         if (current == course) {
             Optional<Lesson> open =
-                    course.content().lesson().flatMap(lesson -> other.course().find(lesson.id()));
+                    course.content()
+                            .lesson()
+                            .map(Lesson::id)
+                            .flatMap(
+                                    id ->
+                                            lookUp.page("lesson:" + id)
+                                                    .or(() -> other.course().find(id)));
             open.or(() -> other.course().lessons().stream().findFirst()).ifPresent(this::open);
         }
     }

@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.ButtonType;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextInputControl;
 import org.junit.jupiter.api.AfterAll;
@@ -175,6 +176,21 @@ class GermanWindowTest {
         Screen.run(() -> desk.window().open(desk.window().place("help").orElseThrow()));
         look("help");
         assertEquals(List.of(), findings);
+    }
+
+    /** The toolkit's own buttons would speak the language of the machine. */
+    @Test
+    void windowsThatAskAreAnsweredInGerman() {
+        List<String> buttons =
+                Screen.on(
+                        () ->
+                                Stream.of(
+                                                Dialogs.question("Löschen?", "Alles?"),
+                                                Dialogs.warning("Hinweis", "Etwas"))
+                                        .flatMap(alert -> alert.getButtonTypes().stream())
+                                        .map(ButtonType::getText)
+                                        .toList());
+        assertEquals(List.of("Ja", "Nein", "OK"), buttons);
     }
 
     /** English is found where it is: a test of the test. */
