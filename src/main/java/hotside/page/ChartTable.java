@@ -29,11 +29,15 @@ public final class ChartTable {
         List<Row> rows = sideBySide ? wide(shown) : tall(shown);
         StringBuilder out =
                 new StringBuilder("<details class=\"chart-data\">")
-                        .append(Html.element("summary", "", Words.of("chart.table")));
+                        .append(Html.element("summary", "", Words.of("chart.data-table")));
         out.append("<div class=\"scroll\"><table>");
         caption(out, data, rows.size());
         out.append("<thead><tr>")
-                .append(sideBySide ? "" : cell("th scope=\"col\"", Words.of("chart.table-curve")));
+                .append(
+                        sideBySide
+                                ? ""
+                                : Html.element(
+                                        "th", "scope=\"col\"", Words.of("chart.curve-column")));
         headings(data, shown, sideBySide)
                 .forEach(h -> out.append(cell("th scope=\"col\" class=\"number\"", h)));
         out.append("</tr></thead><tbody>");
