@@ -9,7 +9,6 @@ import hotside.problem.Ask;
 import hotside.problem.Variant;
 import hotside.problem.Variants;
 import hotside.problem.Verdict;
-import hotside.speech.Language;
 import hotside.unit.Quantity;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -98,11 +97,11 @@ public final class Statements {
         Variant.Answer right = variant.answers().get(ask);
         Map<String, Object> definition = new LinkedHashMap<>();
         definition.put("type", INTERACTION);
-        definition.put("name", Map.of(Language.spoken().code(), variant.template().title()));
+        definition.put("name", Map.of("en", variant.template().title()));
         definition.put(
                 "description",
                 Map.of(
-                        Language.spoken().code(),
+                        "en",
                         asked.phrase()
                                 + (!variant.template().kind().isNumeric()
                                                 || asked.scale(variant.system()).label().isEmpty()
@@ -129,7 +128,7 @@ public final class Statements {
                                                     "id",
                                                     o.letter(),
                                                     "description",
-                                                    Map.of(Language.spoken().code(), o.text())))
+                                                    Map.of("en", o.text())))
                             .toList());
         }
         Map<String, Object> object = new LinkedHashMap<>();
