@@ -58,8 +58,7 @@ public final class AtWork {
             throws IOException {
         OptionalInt left = triesLeft(slot);
         if (left.isPresent() && left.getAsInt() == 0) {
-            throw new IllegalStateException(
-                    "Problem " + (slot + 1) + " has no tries left; what was answered stays.");
+            throw new IllegalStateException(ClassWords.of("work.no-tries", (slot + 1)));
         }
         draft.answer(slot, answers, now);
         return told(slot, now);

@@ -177,9 +177,9 @@ public final class ClassResult {
                         .toList();
         if (!unsettled.isEmpty()) {
             remarks.add(
-                    (unsettled.size() == 1 ? "problem " : "problems ")
-                            + String.join(", ", unsettled)
-                            + ": an answer cannot be judged as it stands; look at it");
+                    ClassWords.of(
+                            unsettled.size() == 1 ? "remark.unsettled" : "remark.unsettled-more",
+                            String.join(", ", unsettled)));
         }
         return remarks;
     }
@@ -216,7 +216,12 @@ public final class ClassResult {
         row.add(in == null ? "" : number(in.reached()));
         row.add(of);
         row.add(in == null ? "" : number(100 * in.reached() / of));
-        row.add(in == null ? state(learner) : in.fromPaper() ? "marked from paper" : "marked");
+        row.add(
+                in == null
+                        ? state(learner)
+                        : in.fromPaper()
+                                ? ClassWords.of("state.marked-paper")
+                                : ClassWords.of("state.marked"));
         row.add(in == null || in.fromPaper() ? "" : in.finished());
         row.add(in == null ? "" : in.receipt());
         row.add(in == null ? "" : String.join("; ", remarks(in)));
@@ -226,8 +231,8 @@ public final class ClassResult {
 
     private String state(Roster.Learner learner) {
         return aside(learner)
-                .map(a -> "set aside: " + a.reason().word())
-                .orElse("nothing handed in");
+                .map(a -> ClassWords.of("state.aside", a.reason().word()))
+                .orElse(ClassWords.of("state.nothing"));
     }
 
     /**

@@ -49,7 +49,7 @@ public final class Draft {
                         set.set().id(),
                         set.set().edition(),
                         set.hash(),
-                        Ids.require("id of a learner", learner),
+                        Ids.require(ClassWords.of("id.learner"), learner),
                         Variants.GENERATOR_VERSION,
                         habit,
                         now);
@@ -74,9 +74,7 @@ public final class Draft {
         WorkLines.Work work = WorkLines.read(lines);
         if (!work.head().of().equals(set.hash())) {
             throw new RefusedException(
-                    Reason.FOREIGN,
-                    "this work was begun on another set, or another edition of it: "
-                            + work.head().set());
+                    Reason.FOREIGN, ClassWords.of("draft.other-set", work.head().set()));
         }
         if (bytes.length < Files.size(file)) {
             try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {

@@ -5,6 +5,7 @@ import hotside.page.Form;
 import hotside.page.Html;
 import hotside.page.Words;
 import hotside.problem.Template;
+import hotside.unit.DecimalHabit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -227,7 +228,12 @@ public final class GivePage {
                                         state.chosen.size(),
                                         points,
                                         estimate.minutes(),
-                                        String.format(Locale.ROOT, "%.1f", estimate.level()),
+                                        DecimalHabit.spoken()
+                                                .write(
+                                                        String.format(
+                                                                Locale.ROOT,
+                                                                "%.1f",
+                                                                estimate.level())),
                                         estimate.repeats())))
                 .toString();
     }

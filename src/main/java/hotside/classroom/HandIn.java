@@ -48,8 +48,7 @@ public record HandIn(
         WorkLines.Work work = WorkLines.read(sealed.lines());
         WorkLines.Head head = work.head();
         if (work.entries().stream().anyMatch(Entry.Typed.class::isInstance)) {
-            throw new RefusedException(
-                    Reason.ALTERED, "it holds what was typed and never answered, as a draft does");
+            throw new RefusedException(Reason.ALTERED, ClassWords.of("hand-in.typed"));
         }
         return new HandIn(
                 head.set(),
@@ -64,7 +63,7 @@ public record HandIn(
                                 () ->
                                         new RefusedException(
                                                 Reason.TRUNCATED,
-                                                "it does not say that it is finished")),
+                                                ClassWords.of("hand-in.unfinished"))),
                 sealed.key(),
                 Hashes.letters(Hashes.of(sealed.hash()), RECEIPT_LETTERS));
     }

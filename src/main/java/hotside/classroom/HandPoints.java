@@ -107,47 +107,57 @@ public final class HandPoints {
     /** Reads such a file. Lines that do not fit the set become findings and are left out. */
     public static HandPoints read(Path file, ProblemSet set) throws IOException {
         if (Files.size(file) > LARGEST) {
-            throw new IOException(file + " is larger than any file of points.");
+            throw new IOException(ClassWords.of("points.large", file));
         }
         HandPoints points = new HandPoints();
         CSVFormat format =
                 CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).setCommentMarker('#').get();
         String text = GrowingFile.text(file, LARGEST);
         if (text.contains(GrowingFile.LOST)) {
-            points.wrong(file, 1, "some letters are no UTF-8", "UTF-8");
+            points.wrong(file, 1, ClassWords.of("csv.letters"), "UTF-8");
         }
         try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
             for (CSVRecord row : parser) {
                 if (row.getRecordNumber() > 1) {
                     points.add(file, parser.getCurrentLineNumber(), row, set);
                 } else if (!row.toList().equals(HEAD)) {
-                    points.wrong(file, 1, "the first line is another", String.join(",", HEAD));
+                    points.wrong(
+                            file, 1, ClassWords.of("points.first-line"), String.join(",", HEAD));
                     break;
                 }
             }
         } catch (UncheckedIOException e) {
-            points.wrong(file, 1, "it is no CSV: " + e.getMessage(), String.join(",", HEAD));
+            points.wrong(
+                    file, 1, ClassWords.of("csv.none", e.getMessage()), String.join(",", HEAD));
         }
         return points;
     }
 
     private void add(Path file, long line, CSVRecord row, ProblemSet set) {
         if (row.size() != HEAD.size()) {
-            wrong(file, line, row.size() + " cells", String.join(",", HEAD));
+            wrong(file, line, ClassWords.of("csv.cells", row.size()), String.join(",", HEAD));
             return;
         }
         String number = row.get(2).strip();
         int slot = number.matches("\\d{1,3}") ? Integer.parseInt(number) - 1 : -1;
         if (!row.get(1).equals(of(set))) {
-            wrong(file, line, "points of the set \"" + row.get(1) + "\"", "of " + of(set));
+            wrong(
+                    file,
+                    line,
+                    ClassWords.of("points.other-set", row.get(1)),
+                    ClassWords.of("points.of-set", of(set)));
         } else if (slot < 0 || slot >= set.items().size()) {
             wrong(
                     file,
                     line,
-                    "there is no problem \"" + number + "\"",
-                    "1 to " + set.items().size());
+                    ClassWords.of("answers.no-problem", number),
+                    ClassWords.of("answers.range", set.items().size()));
         } else if (!Ids.isId(row.get(0))) {
-            wrong(file, line, "\"" + row.get(0) + "\" is no id", "a learner's id");
+            wrong(
+                    file,
+                    line,
+                    ClassWords.of("points.no-id", row.get(0)),
+                    ClassWords.of("points.id"));
         } else {
             add(file, line, row, slot, set.items().get(slot).points());
         }
@@ -167,9 +177,9 @@ public final class HandPoints {
                             Visible.cut(CsvText.unguarded(row.get(4)), LONGEST_REASON),
                             Instant.parse(row.get(5).strip())));
         } catch (DateTimeException e) {
-            wrong(file, line, "\"" + row.get(5) + "\" is no time", "2026-12-01T17:00:00Z");
+            wrong(file, line, ClassWords.of("points.no-time", row.get(5)), "2026-12-01T17:00:00Z");
         } catch (IllegalArgumentException e) {
-            wrong(file, line, e.getMessage(), "0 to " + most);
+            wrong(file, line, e.getMessage(), ClassWords.of("points.range", most));
         }
     }
 

@@ -7,15 +7,16 @@ import java.util.regex.Pattern;
 
 /** Names of sets and learners: short, and fit for file names, spreadsheets and XML as they are. */
 public final class Ids {
-    /** What an id looks like, for messages. */
-    static final String FORM =
-            "1 to 40 letters a-z, A-Z, digits, hyphens, points or underlines, the first a letter or digit";
-
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,39}");
     private static final SecureRandom RANDOM = new SecureRandom();
     private static final int LETTERS = 10;
 
     private Ids() {}
+
+    /** What an id looks like, for messages. */
+    static String form() {
+        return ClassWords.of("id.form");
+    }
 
     /** An id that nobody else has: ten letters that are hard to misread. */
     public static String fresh() {
@@ -31,7 +32,7 @@ public final class Ids {
     static String require(String what, String text) {
         if (!isId(text)) {
             throw new IllegalArgumentException(
-                    "\"" + Visible.cut(text, 60) + "\" cannot be the " + what + ": " + FORM + ".");
+                    ClassWords.of("id.unfit", Visible.cut(text, 60), what, form()));
         }
         return text;
     }

@@ -64,13 +64,13 @@ final class JsonLine {
         try (JsonParser parser = MAPPER.createParser(line)) {
             JsonNode node = MAPPER.readTree(parser);
             if (node == null || !node.isObject()) {
-                throw wrong(number, "is no JSON object");
+                throw wrong(number, ClassWords.of("line.no-object"));
             }
             return new JsonLine(number, node);
         } catch (JsonProcessingException e) {
-            throw wrong(number, "is no JSON as it is written here: " + e.getOriginalMessage());
+            throw wrong(number, ClassWords.of("line.no-json", e.getOriginalMessage()));
         } catch (java.io.IOException e) {
-            throw wrong(number, "cannot be read: " + e.getMessage());
+            throw wrong(number, ClassWords.of("line.unreadable", e.getMessage()));
         }
     }
 
@@ -94,11 +94,11 @@ final class JsonLine {
     String text(String field, int longest) {
         JsonNode value = field(field);
         if (!value.isTextual()) {
-            throw wrong("the field \"" + field + "\" is no text");
+            throw wrong(ClassWords.of("field.no-text", field));
         }
         String text = value.textValue();
         if (text.length() > longest) {
-            throw wrong("the field \"" + field + "\" is longer than " + longest + " characters");
+            throw wrong(ClassWords.of("field.long", field, longest));
         }
         return text;
     }
@@ -106,11 +106,11 @@ final class JsonLine {
     long whole(String field, long least, long most) {
         JsonNode value = field(field);
         if (!value.isIntegralNumber() || !value.canConvertToLong()) {
-            throw wrong("the field \"" + field + "\" is no whole number");
+            throw wrong(ClassWords.of("field.no-whole", field));
         }
         long number = value.longValue();
         if (number < least || number > most) {
-            throw wrong("the field \"" + field + "\" is not within " + least + " to " + most);
+            throw wrong(ClassWords.of("field.range", field, least, most));
         }
         return number;
     }
@@ -118,7 +118,7 @@ final class JsonLine {
     boolean truth(String field) {
         JsonNode value = field(field);
         if (!value.isBoolean()) {
-            throw wrong("the field \"" + field + "\" is neither true nor false");
+            throw wrong(ClassWords.of("field.no-truth", field));
         }
         return value.booleanValue();
     }
@@ -127,7 +127,7 @@ final class JsonLine {
         try {
             return Instant.parse(text(field, LONGEST_NAME));
         } catch (DateTimeException e) {
-            throw wrong("the field \"" + field + "\" is no time as 2026-11-30T12:00:00Z");
+            throw wrong(ClassWords.of("field.no-time", field));
         }
     }
 
@@ -138,23 +138,18 @@ final class JsonLine {
                 return constant;
             }
         }
-        throw wrong("the field \"" + field + "\" says \"" + word + "\"");
+        throw wrong(ClassWords.of("field.word", field, word));
     }
 
     List<String> texts(String field, int most, int longest) {
         JsonNode value = field(field);
         if (!value.isArray() || value.size() > most) {
-            throw wrong("the field \"" + field + "\" is no list of at most " + most);
+            throw wrong(ClassWords.of("field.no-list", field, most));
         }
         List<String> texts = new ArrayList<>();
         for (JsonNode each : value) {
             if (!each.isTextual() || each.textValue().length() > longest) {
-                throw wrong(
-                        "the field \""
-                                + field
-                                + "\" holds something other than texts of at most "
-                                + longest
-                                + " characters");
+                throw wrong(ClassWords.of("field.no-texts", field, longest));
             }
             texts.add(each.textValue());
         }
@@ -169,7 +164,7 @@ final class JsonLine {
                         .filter(name -> !read.contains(name))
                         .findFirst();
         if (other.isPresent()) {
-            throw wrong("the field \"" + other.get() + "\" is not known");
+            throw wrong(ClassWords.of("field.unknown", other.get()));
         }
     }
 
@@ -177,17 +172,17 @@ final class JsonLine {
         read.add(field);
         JsonNode value = node.get(field);
         if (value == null) {
-            throw wrong("the field \"" + field + "\" is missing");
+            throw wrong(ClassWords.of("field.missing", field));
         }
         return value;
     }
 
     /** For whoever finds more wrong with this line. */
     RefusedException wrong(String what) {
-        return wrong(number, "is out of form: " + what);
+        return wrong(number, ClassWords.of("line.form", what));
     }
 
     private static RefusedException wrong(int number, String what) {
-        return new RefusedException(Reason.ALTERED, "line " + number + " " + what);
+        return new RefusedException(Reason.ALTERED, ClassWords.of("line.told", number, what));
     }
 }

@@ -50,10 +50,7 @@ public final class Likeness {
                     && within(right, verdict.value(), SAME) > 0
                     && within(right, verdict.value(), NEAR) * SAME / NEAR < RARE) {
                 remarks.computeIfAbsent(one.learner(), l -> new ArrayList<>())
-                        .add(
-                                "problem "
-                                        + (slot + 1)
-                                        + ": the wrong answer is right for another learner's numbers");
+                        .add(ClassWords.of("remark.likeness", (slot + 1)));
             }
         }
     }

@@ -78,7 +78,7 @@ public final class Marking {
                             .sorted(Comparator.comparing(f -> f.getFileName().toString()))
                             .toList();
             if (files.size() > MOST_FILES) {
-                throw new IOException(folder + " holds more than " + MOST_FILES + " files.");
+                throw new IOException(ClassWords.of("folder.large", folder, MOST_FILES));
             }
             return files;
         }
@@ -128,7 +128,7 @@ public final class Marking {
             return aside(source, learner, e.reason(), e.getMessage());
         } catch (RuntimeException e) {
             // A file that makes the marker stumble must not cost the others their marks.
-            return aside(source, learner, Reason.UNMARKABLE, "the program stumbled over it: " + e);
+            return aside(source, learner, Reason.UNMARKABLE, ClassWords.of("aside.stumbled", e));
         }
     }
 
@@ -138,26 +138,19 @@ public final class Marking {
 
     private void requireOurs(HandIn in) {
         if (!in.set().equals(file.set().id())) {
-            throw new RefusedException(
-                    Reason.FOREIGN, "it is work on another set, \"" + in.set() + "\"");
+            throw new RefusedException(Reason.FOREIGN, ClassWords.of("aside.other-set", in.set()));
         }
         if (in.edition() != file.set().edition()) {
             throw new RefusedException(
                     Reason.UNKNOWN_VERSION,
-                    "it is work on edition "
-                            + in.edition()
-                            + " of the set, and this is edition "
-                            + file.set().edition()
-                            + "; mark it with the set file of that edition");
+                    ClassWords.of("aside.edition", in.edition(), file.set().edition()));
         }
         if (!in.of().equals(file.hash())) {
-            throw new RefusedException(
-                    Reason.FOREIGN,
-                    "it was worked from a set file that bears the same name but is not this one");
+            throw new RefusedException(Reason.FOREIGN, ClassWords.of("aside.other-file"));
         }
         if (roster.isPresent() && roster.get().find(in.learner()).isEmpty()) {
             throw new RefusedException(
-                    Reason.FOREIGN, "the learner \"" + in.learner() + "\" is not in the roster");
+                    Reason.FOREIGN, ClassWords.of("aside.stranger", in.learner()));
         }
     }
 
@@ -192,7 +185,7 @@ public final class Marking {
                 in.source(),
                 in.learner(),
                 Reason.LATE,
-                "finished " + in.finished() + ", due " + due + " (by the learner's clock)");
+                ClassWords.of("aside.late", in.finished(), due));
     }
 
     /** Of several files of one learner the last one counts, unless two keys claim the name. */
@@ -206,7 +199,10 @@ public final class Marking {
                 all.stream()
                         .reduce((a, b) -> b.finished().isAfter(a.finished()) ? b : a)
                         .orElseThrow();
-        marked.add(isLate(last) ? withRemark(last, "late, finished " + last.finished()) : last);
+        marked.add(
+                isLate(last)
+                        ? withRemark(last, ClassWords.of("remark.late", last.finished()))
+                        : last);
         for (MarkedHandIn in : all) {
             if (in != last) {
                 aside.add(
@@ -215,8 +211,8 @@ public final class Marking {
                                 in.learner(),
                                 Reason.DUPLICATE,
                                 in.receipt().equals(last.receipt())
-                                        ? "a copy of " + last.source()
-                                        : "the same learner finished " + last.source() + " later"));
+                                        ? ClassWords.of("aside.copy", last.source())
+                                        : ClassWords.of("aside.later", last.source())));
             }
         }
     }
@@ -226,10 +222,7 @@ public final class Marking {
                 in.source(),
                 in.learner(),
                 Reason.DUPLICATE,
-                "several files with different keys bear this learner's id; ask the learner for the receipt (this"
-                        + " file: "
-                        + in.receipt()
-                        + ") and take the others out of the folder");
+                ClassWords.of("aside.keys", in.receipt()));
     }
 
     private static MarkedHandIn withRemark(MarkedHandIn in, String remark) {

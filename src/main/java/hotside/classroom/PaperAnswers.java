@@ -130,25 +130,27 @@ public final class PaperAnswers {
     public static PaperAnswers read(Path file, Regrader regrader, Optional<Roster> roster)
             throws IOException {
         if (Files.size(file) > LARGEST) {
-            throw new IOException(file + " is larger than any file of answers.");
+            throw new IOException(ClassWords.of("answers.large", file));
         }
         PaperAnswers answers = new PaperAnswers();
         CSVFormat format = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).get();
         String text = GrowingFile.text(file, LARGEST);
         if (text.contains(GrowingFile.LOST)) {
-            answers.wrong(file, 1, "some letters are no UTF-8", "UTF-8");
+            answers.wrong(file, 1, ClassWords.of("csv.letters"), "UTF-8");
         }
         try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
             for (CSVRecord row : parser) {
                 if (row.getRecordNumber() > 1) {
                     answers.add(file, parser.getCurrentLineNumber(), row, regrader, roster);
                 } else if (!row.toList().equals(HEAD)) {
-                    answers.wrong(file, 1, "the first line is another", String.join(",", HEAD));
+                    answers.wrong(
+                            file, 1, ClassWords.of("answers.first-line"), String.join(",", HEAD));
                     break;
                 }
             }
         } catch (UncheckedIOException e) {
-            answers.wrong(file, 1, "it is no CSV: " + e.getMessage(), String.join(",", HEAD));
+            answers.wrong(
+                    file, 1, ClassWords.of("csv.none", e.getMessage()), String.join(",", HEAD));
         }
         return answers;
     }
@@ -156,7 +158,7 @@ public final class PaperAnswers {
     private void add(
             Path file, long line, CSVRecord row, Regrader regrader, Optional<Roster> roster) {
         if (row.size() != HEAD.size()) {
-            wrong(file, line, row.size() + " cells", String.join(",", HEAD));
+            wrong(file, line, ClassWords.of("csv.cells", row.size()), String.join(",", HEAD));
             return;
         }
         String learner = row.get(0).strip();
@@ -164,9 +166,17 @@ public final class PaperAnswers {
         int ask = number(row.get(2)) - 1;
         int slots = regrader.set().items().size();
         if (!Ids.isId(learner) || roster.isPresent() && roster.get().find(learner).isEmpty()) {
-            wrong(file, line, "\"" + learner + "\" is not in the roster", "a learner's id");
+            wrong(
+                    file,
+                    line,
+                    ClassWords.of("answers.stranger", learner),
+                    ClassWords.of("answers.learner"));
         } else if (slot < 0 || slot >= slots) {
-            wrong(file, line, "there is no problem " + row.get(1), "1 to " + slots);
+            wrong(
+                    file,
+                    line,
+                    ClassWords.of("answers.no-problem", row.get(1)),
+                    ClassWords.of("answers.range", slots));
         } else {
             Template template = regrader.template(slot);
             int asks = template.asks().size();
@@ -174,8 +184,8 @@ public final class PaperAnswers {
                 wrong(
                         file,
                         line,
-                        "problem " + row.get(1) + " has no such question",
-                        "1 to " + asks);
+                        ClassWords.of("answers.no-question", row.get(1)),
+                        ClassWords.of("answers.range", asks));
             } else {
                 put(learner, slot, ask, asks, CsvText.unguarded(row.get(3)));
             }
@@ -213,7 +223,7 @@ public final class PaperAnswers {
                                         "paper",
                                         learner,
                                         Reason.DUPLICATE,
-                                        "a file of the same learner was marked"));
+                                        ClassWords.of("answers.twice")));
                     } else {
                         marked.add(
                                 regrader.mark(

@@ -9,6 +9,7 @@ import hotside.page.PaperSheet;
 import hotside.page.Pdf;
 import hotside.page.Words;
 import hotside.problem.Variant;
+import hotside.unit.DecimalHabit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -187,7 +188,8 @@ public final class Papers {
     }
 
     private static String number(double points) {
-        return String.format(Locale.ROOT, "%.2f", points).replaceAll("\\.?0+$", "");
+        return DecimalHabit.spoken()
+                .write(String.format(Locale.ROOT, "%.2f", points).replaceAll("\\.?0+$", ""));
     }
 
     private int points(int slot) {

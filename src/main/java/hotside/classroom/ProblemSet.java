@@ -27,16 +27,15 @@ public record ProblemSet(
         items = List.copyOf(items);
         if (items.isEmpty() || items.size() > MOST_ITEMS) {
             throw new IllegalArgumentException(
-                    "A set holds 1 to " + MOST_ITEMS + " problems, not " + items.size() + ".");
+                    ClassWords.of("set.items", MOST_ITEMS, items.size()));
         }
         if (edition < 1) {
-            throw new IllegalArgumentException("An edition is 1 or more, not " + edition + ".");
+            throw new IllegalArgumentException(ClassWords.of("set.edition", edition));
         }
         if (title.isBlank() || title.length() > LONGEST_TITLE) {
-            throw new IllegalArgumentException(
-                    "A title has 1 to " + LONGEST_TITLE + " characters.");
+            throw new IllegalArgumentException(ClassWords.of("set.title", LONGEST_TITLE));
         }
-        Ids.require("id of a set", id);
+        Ids.require(ClassWords.of("id.set"), id);
     }
 
     /** Whose numbers a learner gets. */
@@ -76,11 +75,10 @@ public record ProblemSet(
 
         public Rules {
             if (tries < 0 || tries > MOST_TRIES) {
-                throw new IllegalArgumentException(
-                        "Tries are 0 (any number) to " + MOST_TRIES + ", not " + tries + ".");
+                throw new IllegalArgumentException(ClassWords.of("set.tries", MOST_TRIES, tries));
             }
             if (feedback == Feedback.AFTER_DUE && due.isEmpty()) {
-                throw new IllegalArgumentException("Feedback after the due date needs a due date.");
+                throw new IllegalArgumentException(ClassWords.of("set.due"));
             }
         }
     }
@@ -98,7 +96,7 @@ public record ProblemSet(
         public Item {
             if (points < 1 || points > MOST_POINTS) {
                 throw new IllegalArgumentException(
-                        "Points are 1 to " + MOST_POINTS + ", not " + points + ".");
+                        ClassWords.of("set.points", MOST_POINTS, points));
             }
         }
     }

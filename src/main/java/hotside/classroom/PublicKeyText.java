@@ -53,7 +53,7 @@ public record PublicKeyText(String base64) {
     private static byte[] decoded(String base64) {
         byte[] bytes = Base64.getDecoder().decode(base64);
         if (!Base64.getEncoder().encodeToString(bytes).equals(base64)) {
-            throw new IllegalArgumentException("another spelling of the same bytes");
+            throw new IllegalArgumentException(ClassWords.of("key.spelling"));
         }
         return bytes;
     }

@@ -83,7 +83,7 @@ final class QtiItem {
             out.append("<qti-response-condition>\n<qti-response-if><qti-is-null>")
                     .append(variable(i))
                     .append("</qti-is-null>")
-                    .append(text.feedback("blank-" + (i + 1), "No number was given."))
+                    .append(text.feedback("blank-" + (i + 1), ClassWords.of("export.no-number")))
                     .append("</qti-response-if>\n<qti-response-else-if>")
                     .append(
                             equal(
@@ -94,16 +94,11 @@ final class QtiItem {
                     .append(
                             text.feedback(
                                     "right-" + (i + 1),
-                                    "Right. To four figures it is "
-                                            + Answers.told(variant, i)
-                                            + "."))
+                                    ClassWords.of("export.right", Answers.told(variant, i))))
                     .append("</qti-response-else-if>\n");
             slips(i, out);
             out.append("<qti-response-else>")
-                    .append(
-                            text.feedback(
-                                    "wrong-" + (i + 1),
-                                    "Not yet, and no slip that is known here gives this number. Go through it step by step."))
+                    .append(text.feedback("wrong-" + (i + 1), ClassWords.of("export.wrong-number")))
                     .append("</qti-response-else>\n</qti-response-condition>\n");
         }
         return out.append("</qti-response-processing>\n").toString();

@@ -94,7 +94,7 @@ final class QtiLetters {
         out.append("<qti-response-condition>\n<qti-response-if><qti-is-null>")
                 .append(variable())
                 .append("</qti-is-null>")
-                .append(text.feedback("blank-1", "Nothing was answered."))
+                .append(text.feedback("blank-1", ClassWords.of("export.nothing")))
                 .append("</qti-response-if>\n");
         String right = text.feedback("right-1", said(Answers.key(variant, 0)));
         if (variant.template().kind() == Template.Kind.ORDER) {
@@ -106,7 +106,7 @@ final class QtiLetters {
             variant.lettered().stream().filter(o -> !o.right()).forEach(o -> wrong(out, o));
         }
         out.append("<qti-response-else>")
-                .append(text.feedback("wrong-1", "Not yet. Go through it once more."))
+                .append(text.feedback("wrong-1", ClassWords.of("export.wrong")))
                 .append("</qti-response-else>\n</qti-response-condition>\n");
         return out.append("</qti-response-processing>\n").toString();
     }

@@ -46,7 +46,7 @@ public final class QtiPackage {
     public QtiPackage(Regrader regrader, int variants, Maths maths) {
         if (variants < 1 || variants > MOST_VARIANTS) {
             throw new IllegalArgumentException(
-                    "Variants are 1 to " + MOST_VARIANTS + ", not " + variants + ".");
+                    ClassWords.of("export.variants", MOST_VARIANTS, variants));
         }
         this.regrader = regrader;
         this.variants = variants;

@@ -3,6 +3,7 @@ package hotside.classroom;
 
 import hotside.page.Html;
 import hotside.problem.Variant;
+import hotside.speech.Language;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -24,7 +25,9 @@ final class QtiText {
                 + Html.escape(variant.template().title())
                 + "\" label=\"seed "
                 + Long.toUnsignedString(variant.seed())
-                + "\" xml:lang=\"en\" adaptive=\"false\" time-dependent=\"false\">\n";
+                + "\" xml:lang=\""
+                + Language.spoken().code()
+                + "\" adaptive=\"false\" time-dependent=\"false\">\n";
     }
 
     static String outcomes(int most) {

@@ -4,32 +4,26 @@ package hotside.classroom;
 /** Why a file is set aside instead of marked. */
 public enum Reason {
     /** Larger than any honest file of its sort. */
-    TOO_LARGE("too large"),
+    TOO_LARGE,
     /** Could not be read from the disk. */
-    UNREADABLE("unreadable"),
+    UNREADABLE,
     /** Not a file of the sort that was wanted. */
-    FOREIGN("foreign"),
+    FOREIGN,
     /** Of a version of the format, of the set or of the number generator that is not known here. */
-    UNKNOWN_VERSION("unknown version"),
+    UNKNOWN_VERSION,
     /** Ends before its seal. */
-    TRUNCATED("truncated"),
+    TRUNCATED,
     /** Not what was sealed, or sealed though it breaks the rules of the format. */
-    ALTERED("altered"),
+    ALTERED,
     /** The set asks what cannot be marked here. */
-    UNMARKABLE("cannot be marked"),
+    UNMARKABLE,
     /** A second file of one learner. */
-    DUPLICATE("duplicate"),
+    DUPLICATE,
     /** Finished after the date. */
-    LATE("late");
+    LATE;
 
-    private final String word;
-
-    Reason(String word) {
-        this.word = word;
-    }
-
-    /** For people. */
+    /** For people, in the language spoken. */
     public String word() {
-        return word;
+        return ClassWords.of("reason." + Names.of(this));
     }
 }

@@ -62,8 +62,7 @@ public final class Regrader {
             return Variants.draw(templates.get(slot), set.seed(learner, slot), set.rules().units());
         } catch (NoVariantException e) {
             throw new RefusedException(
-                    Reason.UNMARKABLE,
-                    "problem " + (slot + 1) + " has no numbers: " + e.getMessage());
+                    Reason.UNMARKABLE, ClassWords.of("set.no-numbers", (slot + 1), e.getMessage()));
         }
     }
 
@@ -132,14 +131,14 @@ public final class Regrader {
             last = entry.at();
         }
         if (back || in.finished().isBefore(last)) {
-            remarks.add("the learner's clock went back");
+            remarks.add(ClassWords.of("remark.clock"));
         }
         if (in.entries().stream().anyMatch(e -> e.slot() >= set.items().size())) {
-            remarks.add("answers to problems that the set does not have, left out");
+            remarks.add(ClassWords.of("remark.no-such"));
         }
         if (!set.rules().hints()
                 && in.entries().stream().anyMatch(Entry.Hinted.class::isInstance)) {
-            remarks.add("hints were read though the set has none");
+            remarks.add(ClassWords.of("remark.hints"));
         }
         return remarks;
     }
@@ -162,7 +161,7 @@ public final class Regrader {
         if (limited()) {
             entries.forEach(e -> tries.take(e, set.rules().tries()));
             if (tries.beyond) {
-                remarks.add("problem " + (slot + 1) + ": answers after the last try, left out");
+                remarks.add(ClassWords.of("remark.last-try", (slot + 1)));
             }
         } else {
             entries.stream()

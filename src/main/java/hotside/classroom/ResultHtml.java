@@ -5,6 +5,7 @@ import hotside.content.Visible;
 import hotside.page.Form;
 import hotside.page.Html;
 import hotside.page.Words;
+import hotside.unit.DecimalHabit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -138,7 +139,7 @@ final class ResultHtml {
         double alpha = analysis.reliability().getAsDouble();
         return Words.of(
                         "class.reliability",
-                        String.format(Locale.ROOT, "%.2f", alpha),
+                        DecimalHabit.spoken().write(String.format(Locale.ROOT, "%.2f", alpha)),
                         number(analysis.error().orElse(Double.NaN)))
                 + (alpha < ItemAnalysis.RANKING ? " " + Words.of("class.no-ranking") : "");
     }
@@ -240,12 +241,15 @@ final class ResultHtml {
     }
 
     private static String two(double value) {
-        return String.format(Locale.ROOT, "%.2f", value).replace('-', '−');
+        return DecimalHabit.spoken()
+                .write(String.format(Locale.ROOT, "%.2f", value))
+                .replace('-', '−');
     }
 
     private static String number(double value) {
         return Double.isFinite(value)
-                ? String.format(Locale.ROOT, "%.2f", value).replaceAll("\\.?0+$", "")
+                ? DecimalHabit.spoken()
+                        .write(String.format(Locale.ROOT, "%.2f", value).replaceAll("\\.?0+$", ""))
                 : "–";
     }
 }

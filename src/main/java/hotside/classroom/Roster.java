@@ -51,7 +51,7 @@ public final class Roster {
     /** A roster without a file. */
     public static Roster of(List<Learner> learners) {
         Roster roster = new Roster();
-        learners.forEach(l -> roster.byId.put(Ids.require("id of a learner", l.id()), l));
+        learners.forEach(l -> roster.byId.put(Ids.require(ClassWords.of("id.learner"), l.id()), l));
         return roster;
     }
 
@@ -72,7 +72,7 @@ public final class Roster {
      */
     public static Roster read(Path file) throws IOException {
         if (Files.size(file) > LARGEST) {
-            throw new IOException(file + " is larger than any roster.");
+            throw new IOException(ClassWords.of("roster.large", file));
         }
         return read(file.toString(), Files.readAllBytes(file));
     }
@@ -86,9 +86,9 @@ public final class Roster {
             roster.findings.add(
                     Finding.about(
                             path,
-                            "it is not text in UTF-8",
-                            "a CSV file in UTF-8",
-                            "save it as CSV, UTF-8"));
+                            ClassWords.of("text.no-utf8"),
+                            ClassWords.of("roster.utf8"),
+                            ClassWords.of("roster.save")));
             return roster;
         }
         roster.read(path, text.startsWith("\ufeff") ? text.substring(1) : text);
@@ -111,8 +111,8 @@ public final class Roster {
                         wrong(
                                 path,
                                 1,
-                                "no column is called learner_id",
-                                "a first line such as learner_id,display_name,group");
+                                ClassWords.of("roster.no-column"),
+                                ClassWords.of("roster.head"));
                         return;
                     }
                 } else {
@@ -120,14 +120,10 @@ public final class Roster {
                 }
             }
         } catch (IOException | UncheckedIOException | IllegalArgumentException e) {
-            wrong(
-                    path,
-                    1,
-                    "it is no CSV: " + e.getMessage(),
-                    "commas between cells, \" around cells with commas");
+            wrong(path, 1, ClassWords.of("csv.none", e.getMessage()), ClassWords.of("csv.form"));
         }
         if (byId.isEmpty() && findings.isEmpty()) {
-            wrong(path, 1, "it holds no learners", "one line for each learner");
+            wrong(path, 1, ClassWords.of("roster.empty"), ClassWords.of("roster.each"));
         }
     }
 
@@ -149,15 +145,11 @@ public final class Roster {
         String id = cell(row, columns.id);
         String name = cell(row, columns.name);
         if (!Ids.isId(id)) {
-            wrong(path, line, "\"" + id + "\" cannot be a learner's id", Ids.FORM);
+            wrong(path, line, ClassWords.of("roster.unfit", id), Ids.form());
         } else if (byId.containsKey(id)) {
-            wrong(
-                    path,
-                    line,
-                    "the id \"" + id + "\" stands there twice",
-                    "an id for each learner alone");
+            wrong(path, line, ClassWords.of("roster.twice", id), ClassWords.of("roster.own"));
         } else if (byId.size() >= MOST) {
-            wrong(path, line, "more than " + MOST + " learners", "a roster for each class");
+            wrong(path, line, ClassWords.of("roster.many", MOST), ClassWords.of("roster.classes"));
         } else {
             byId.put(id, new Learner(id, name.isEmpty() ? id : name, cell(row, columns.group)));
         }

@@ -57,14 +57,14 @@ record SealedLines(List<String> lines, PublicKeyText key, String hash) {
             throw new RefusedException(
                     Reason.UNREADABLE,
                     Files.exists(file, LinkOption.NOFOLLOW_LINKS)
-                            ? "no plain file"
-                            : "no such file: " + file);
+                            ? ClassWords.of("file.not-plain")
+                            : ClassWords.of("file.none", file));
         }
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(LARGEST + 1);
             if (bytes.length > LARGEST) {
                 throw new RefusedException(
-                        Reason.TOO_LARGE, "more than " + LARGEST / 1_000_000 + " MB");
+                        Reason.TOO_LARGE, ClassWords.of("file.megabytes", LARGEST / 1_000_000));
             }
             return bytes;
         } catch (IOException e) {
@@ -81,14 +81,12 @@ record SealedLines(List<String> lines, PublicKeyText key, String hash) {
      */
     static SealedLines open(byte[] bytes, String format, int version) {
         if (bytes.length > LARGEST) {
-            throw new RefusedException(Reason.TOO_LARGE, "more than " + LARGEST + " bytes");
+            throw new RefusedException(Reason.TOO_LARGE, ClassWords.of("file.bytes", LARGEST));
         }
         requireFormat(bytes, format, version);
         int seal = startOfLastLine(bytes);
         if (bytes[bytes.length - 1] != '\n' || seal == 0 || !isSeal(bytes, seal)) {
-            throw new RefusedException(
-                    Reason.TRUNCATED,
-                    "it ends before its seal; ask for the whole file, or for it to be handed in if that was not done");
+            throw new RefusedException(Reason.TRUNCATED, ClassWords.of("file.ends"));
         }
         List<String> lines = lines(bytes);
         JsonLine last = JsonLine.read(lines.size(), lines.get(lines.size() - 1));
@@ -99,8 +97,7 @@ record SealedLines(List<String> lines, PublicKeyText key, String hash) {
         // One content has one seal line: no spaces, no other spelling of the same bytes.
         boolean plain = lines.get(lines.size() - 1).equals(sealLine(signature, key));
         if (!plain || !key.signed(content, signature)) {
-            throw new RefusedException(
-                    Reason.ALTERED, "it is not what was sealed; ask for the file as it was made");
+            throw new RefusedException(Reason.ALTERED, ClassWords.of("file.unsealed"));
         }
         return new SealedLines(
                 lines.subList(0, lines.size() - 1),
@@ -119,26 +116,22 @@ record SealedLines(List<String> lines, PublicKeyText key, String hash) {
             head = JsonLine.read(1, text(Arrays.copyOf(bytes, end)));
             named = head.text("format", 40);
         } catch (RefusedException e) {
-            throw new RefusedException(Reason.FOREIGN, "it is no " + format + " file");
+            throw new RefusedException(Reason.FOREIGN, ClassWords.of("file.no-format", format));
         }
         if (!named.equals(format)) {
             throw new RefusedException(
-                    Reason.FOREIGN, "it is a \"" + named + "\" file, not a " + format);
+                    Reason.FOREIGN, ClassWords.of("file.other-format", named, format));
         }
         long found;
         try {
             found = head.whole("version", 0, Integer.MAX_VALUE);
         } catch (RefusedException e) {
-            throw new RefusedException(Reason.UNKNOWN_VERSION, "its version cannot be read");
+            throw new RefusedException(Reason.UNKNOWN_VERSION, ClassWords.of("file.no-version"));
         }
         if (found != version) {
             throw new RefusedException(
                     Reason.UNKNOWN_VERSION,
-                    "it is of version "
-                            + found
-                            + "; this program knows version "
-                            + version
-                            + (found > version ? ": take the newer program" : ""));
+                    ClassWords.of(found > version ? "file.newer" : "file.older", found, version));
         }
     }
 
@@ -159,7 +152,7 @@ record SealedLines(List<String> lines, PublicKeyText key, String hash) {
     static List<String> lines(byte[] bytes) {
         List<String> lines = text(bytes).lines().limit(MOST_LINES + 1L).toList();
         if (lines.size() > MOST_LINES) {
-            throw new RefusedException(Reason.TOO_LARGE, "more than " + MOST_LINES + " lines");
+            throw new RefusedException(Reason.TOO_LARGE, ClassWords.of("file.lines", MOST_LINES));
         }
         return lines;
     }
@@ -168,7 +161,7 @@ record SealedLines(List<String> lines, PublicKeyText key, String hash) {
         try {
             return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
         } catch (CharacterCodingException e) {
-            throw new RefusedException(Reason.ALTERED, "it is not text in UTF-8");
+            throw new RefusedException(Reason.ALTERED, ClassWords.of("text.no-utf8"));
         }
     }
 }

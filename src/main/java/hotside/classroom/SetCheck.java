@@ -33,17 +33,15 @@ public final class SetCheck {
         if (!missing.isEmpty() || !changed.isEmpty()) {
             throw new RefusedException(
                     Reason.UNKNOWN_VERSION,
-                    "the set \""
-                            + set.title()
-                            + "\" was made with other problems than this program has:"
-                            + told(" not here: ", missing)
-                            + told(" reads otherwise here: ", changed)
-                            + " Use the version of the program (and the problem files) that it was made with.");
+                    ClassWords.of(
+                            "set.other-problems",
+                            set.title(),
+                            told("set.not-here", missing) + told("set.reads-otherwise", changed)));
         }
         return found;
     }
 
-    private static String told(String what, List<String> ids) {
-        return ids.isEmpty() ? "" : what + String.join(", ", ids) + ".";
+    private static String told(String key, List<String> ids) {
+        return ids.isEmpty() ? "" : ClassWords.of(key, String.join(", ", ids));
     }
 }

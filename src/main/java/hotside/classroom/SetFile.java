@@ -79,10 +79,7 @@ public record SetFile(ProblemSet set, PublicKeyText key, String hash) {
         if (generator != Variants.GENERATOR_VERSION) {
             throw new RefusedException(
                     Reason.UNKNOWN_VERSION,
-                    "its numbers are drawn by generator "
-                            + generator
-                            + "; this program has generator "
-                            + Variants.GENERATOR_VERSION);
+                    ClassWords.of("file.generator-set", generator, Variants.GENERATOR_VERSION));
         }
         try {
             ProblemSet set = set(head, generator, items(sealed.lines()));

@@ -67,11 +67,7 @@ public final class SigningKey {
                     factory.generatePrivate(new PKCS8EncodedKeySpec(secret)),
                     PublicKeyText.ofEncoded(open));
         } catch (GeneralSecurityException | RuntimeException e) {
-            throw new IOException(
-                    file
-                            + " holds no signing key. Put the right file there, or move it away and a new key is made;"
-                            + " sets and hand-ins signed with the old one stay good.",
-                    e);
+            throw new IOException(ClassWords.of("key.none", file), e);
         }
     }
 

@@ -118,7 +118,7 @@ public record TeachAgain(
                         new ProblemSet(
                                 Ids.fresh(),
                                 1,
-                                cut("Once more: " + after.title()),
+                                cut(ClassWords.of("drill.title", after.title())),
                                 Variants.GENERATOR_VERSION,
                                 new ProblemSet.Rules(
                                         after.rules().units(),

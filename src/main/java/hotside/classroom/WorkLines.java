@@ -112,10 +112,10 @@ final class WorkLines {
         for (int i = 1; i < lines.size(); i++) {
             JsonLine line = JsonLine.read(i + 1, lines.get(i));
             if (finished.isPresent()) {
-                throw line.wrong("work goes on after it was finished");
+                throw line.wrong(ClassWords.of("work.after-end"));
             }
             if (!line.text("after", LONGEST_ID).equals(chain(lines.get(i - 1)))) {
-                throw line.wrong("it does not follow on the line before it");
+                throw line.wrong(ClassWords.of("work.broken"));
             }
             Instant at = line.time("at");
             if (line.has("finished")) {
@@ -146,10 +146,7 @@ final class WorkLines {
         if (generator != Variants.GENERATOR_VERSION) {
             throw new RefusedException(
                     Reason.UNKNOWN_VERSION,
-                    "its numbers were drawn by generator "
-                            + generator
-                            + "; this program has generator "
-                            + Variants.GENERATOR_VERSION);
+                    ClassWords.of("file.generator-work", generator, Variants.GENERATOR_VERSION));
         }
         Head head =
                 new Head(
@@ -162,7 +159,7 @@ final class WorkLines {
                         line.time("started"));
         line.noOthers();
         if (!Ids.isId(head.learner()) || !Ids.isId(head.set())) {
-            throw line.wrong("set and learner must be ids");
+            throw line.wrong(ClassWords.of("work.ids"));
         }
         return head;
     }

@@ -5,6 +5,7 @@ import hotside.content.ContentFile;
 import hotside.content.ContentFolder;
 import hotside.content.Finding;
 import hotside.content.Once;
+import hotside.problem.SkillMap;
 import hotside.speech.Language;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -54,17 +56,45 @@ public final class Course {
      */
     public static Course shipped(Language language) {
         Course english = shipped();
-        return language == Language.ENGLISH
-                ? english
-                : english.with(
-                        later(
-                                ContentFolder.ofResources("hotside/lessons/" + language.code()),
-                                file ->
-                                        LessonTranslation.original(file, english::find)
-                                                .map(
-                                                        original ->
-                                                                LessonReader.later(
-                                                                        file, original))));
+        if (language == Language.ENGLISH) {
+            return english;
+        }
+        ContentFolder folder = ContentFolder.ofResources("hotside/lessons/" + language.code());
+        Course told =
+                later(
+                        folder,
+                        file ->
+                                LessonTranslation.original(file, english::find)
+                                        .map(original -> LessonReader.later(file, original)));
+        folder.files().stream()
+                .filter(Glossary::isGlossary)
+                .forEach(file -> told.glossary.checkOriginals(file, english.glossary));
+        return english.markedWhere(lesson -> told.find(lesson.id()).isEmpty()).with(told);
+    }
+
+    /** What is not translated is said to be in English, under its strand as it is called here. */
+    private Course markedWhere(Predicate<Lesson> untranslated) {
+        Map<String, String> strands = SkillMap.shipped().strands();
+        List<Lesson> marked =
+                lessons.stream()
+                        .map(
+                                lesson ->
+                                        untranslated.test(lesson)
+                                                ? lesson.headed(
+                                                        strand(lesson, strands),
+                                                        CourseWords.of(
+                                                                "lesson.in-english",
+                                                                lesson.title()))
+                                                : lesson)
+                        .toList();
+        return new Course(marked, glossary, findings);
+    }
+
+    private static String strand(Lesson lesson, Map<String, String> strands) {
+        String folder = lesson.id().substring(0, lesson.id().indexOf('/'));
+        return folder.equals("capstone")
+                ? CourseWords.of("strand.capstone")
+                : strands.getOrDefault(folder, lesson.strand());
     }
 
     private static Course later(
@@ -92,7 +122,9 @@ public final class Course {
         List<Finding> found = new ArrayList<>(folder.findings());
         Glossary words = Glossary.of(folder);
         for (ContentFile file : folder.files()) {
-            if (!Glossary.isGlossary(file)) {
+            if (Glossary.isGlossary(file)) {
+                words.checkOriginals(file, glossary);
+            } else {
                 LessonTranslation.read(file, this::find).ifPresent(others::add);
             }
             found.addAll(file.findings().list());

@@ -6,9 +6,11 @@ import hotside.content.ContentFolder;
 import hotside.content.Fields;
 import hotside.content.Findings;
 import hotside.content.Place;
+import hotside.speech.Language;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -18,7 +20,8 @@ import java.util.Optional;
 /**
  * The words of the trade. Its file is {@code glossary.md} beside the strands: a heading of the
  * second level for each term, below it the meaning; a line {@code also:} may name other spellings,
- * a line {@code lesson:} the lesson that explains it.
+ * a line {@code lesson:} the lesson that explains it. In a translation a line {@code of:} names the
+ * term that it translates, a line {@code forms:} how the words are bent in a text.
  */
 public final class Glossary {
     /** What there is where no file is. */
@@ -35,6 +38,8 @@ public final class Glossary {
     private Glossary(List<Term> terms) {
         this.terms = List.copyOf(terms);
         terms.forEach(term -> bySlug.putIfAbsent(term.slug(), term));
+        terms.forEach(
+                term -> term.original().ifPresent(of -> bySlug.putIfAbsent(Term.slug(of), term)));
     }
 
     /** True if this file is a glossary and no lesson. */
@@ -79,22 +84,37 @@ public final class Glossary {
         if (terms.size() > MOST_TERMS) {
             file.findings().add(Place.START, terms.size() + " terms", "at most " + MOST_TERMS, "");
         }
-        terms.sort((a, b) -> a.name().compareToIgnoreCase(b.name()));
-        return new Glossary(terms);
+        return new Glossary(inOrder(terms));
+    }
+
+    private static List<Term> inOrder(List<Term> terms) {
+        return terms.stream()
+                .sorted(Comparator.comparing(Term::name, Language.spoken().alphabet()))
+                .toList();
+    }
+
+    private static List<String> words(String line) {
+        return Arrays.stream(line.substring(line.indexOf(':') + 1).split(","))
+                .map(String::strip)
+                .filter(word -> !word.isEmpty())
+                .toList();
     }
 
     private static Optional<Term> term(ContentFile file, List<String> lines, int from, int to) {
         Place place = file.inBody(from + 1, 1);
         String name = lines.get(from).substring(HEADING.length()).strip();
         List<String> also = new ArrayList<>();
+        List<String> forms = new ArrayList<>();
         Optional<String> lesson = Optional.empty();
+        Optional<String> original = Optional.empty();
         StringBuilder meaning = new StringBuilder();
         for (String line : lines.subList(from + 1, to)) {
             if (line.startsWith("also:")) {
-                Arrays.stream(line.substring("also:".length()).split(","))
-                        .map(String::strip)
-                        .filter(word -> !word.isEmpty())
-                        .forEach(also::add);
+                also.addAll(words(line));
+            } else if (line.startsWith("forms:")) {
+                forms.addAll(words(line));
+            } else if (line.startsWith("of:")) {
+                original = Optional.of(line.substring("of:".length()).strip());
             } else if (line.startsWith("lesson:")) {
                 lesson = Optional.of(line.substring("lesson:".length()).strip());
             } else {
@@ -125,14 +145,14 @@ public final class Glossary {
                             "");
         }
         return named && told
-                ? Optional.of(new Term(name, also, text, lesson, place))
+                ? Optional.of(new Term(name, also, text, lesson, original, forms, place))
                 : Optional.empty();
     }
 
     private static void refuseTwins(Findings findings, List<Term> terms) {
         Map<String, Term> first = new LinkedHashMap<>();
         for (Term term : terms) {
-            for (String spelling : term.spellings()) {
+            for (String spelling : term.inTexts()) {
                 Term other = first.putIfAbsent(spelling.toLowerCase(Locale.ROOT), term);
                 if (other != null) {
                     findings.add(
@@ -146,11 +166,33 @@ public final class Glossary {
     }
 
     /** This glossary and another one, whose terms take the place of those of their name. */
-    Glossary with(Glossary other) {
-        List<Term> both = new ArrayList<>(other.terms);
+    public Glossary with(Glossary other) {
+        List<Term> both = new ArrayList<>();
+        other.terms.forEach(
+                term ->
+                        both.add(
+                                term.explainedIn(
+                                        term.original()
+                                                .flatMap(of -> find(Term.slug(of)))
+                                                .flatMap(Term::lesson))));
         terms.stream().filter(term -> !other.bySlug.containsKey(term.slug())).forEach(both::add);
-        both.sort((a, b) -> a.name().compareToIgnoreCase(b.name()));
-        return new Glossary(both);
+        return new Glossary(inOrder(both));
+    }
+
+    /** Says which terms translate one that is not there. */
+    public void checkOriginals(ContentFile file, Glossary originals) {
+        for (Term term : terms) {
+            term.original()
+                    .filter(of -> originals.find(Term.slug(of)).isEmpty())
+                    .ifPresent(
+                            of ->
+                                    file.findings()
+                                            .add(
+                                                    term.place(),
+                                                    "there is no term \"" + of + "\" to translate",
+                                                    "a term of the original glossary",
+                                                    ""));
+        }
     }
 
     /** Says which terms name a lesson that is not there. */
@@ -179,7 +221,7 @@ public final class Glossary {
         return terms;
     }
 
-    /** The term of a link. */
+    /** The term of a link, which may be that of its original. */
     public Optional<Term> find(String slug) {
         return Optional.ofNullable(bySlug.get(slug));
     }

@@ -190,6 +190,22 @@ public final class Lesson {
         return new Lesson(head, Once.of(new Content(changed, all, chain(), body(), parts())));
     }
 
+    /** The same under another heading. */
+    Lesson headed(String strand, String title) {
+        return new Lesson(
+                new Head(
+                        id(),
+                        strand,
+                        title,
+                        skills(),
+                        needs(),
+                        minutes(),
+                        sources(),
+                        cautions(),
+                        problems()),
+                content);
+    }
+
     /** The text, and the texts inside its parts. */
     public List<Node> texts() {
         List<Node> texts = new ArrayList<>(List.of(body()));

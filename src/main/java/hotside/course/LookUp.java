@@ -23,25 +23,25 @@ public final class LookUp {
         for (Term term : course.glossary().terms()) {
             text.append("## ").append(plain(term.name())).append("\n\n").append(term.meaning());
             if (!term.also().isEmpty()) {
-                text.append(" Also: ").append(plain(String.join(", ", term.also()))).append('.');
+                text.append(CourseWords.of("glossary.also", plain(String.join(", ", term.also()))));
             }
             term.lesson()
                     .flatMap(course::find)
                     .or(() -> course.firstUse(term))
-                    .ifPresent(lesson -> text.append(" See ").append(link(lesson)).append('.'));
+                    .ifPresent(lesson -> text.append(CourseWords.of("glossary.see", link(lesson))));
             text.append("\n\n");
         }
-        return page("glossary", "Glossary", Markup.parse(text.toString()), List.of());
+        return page(
+                "glossary",
+                CourseWords.of("glossary.title"),
+                Markup.parse(text.toString()),
+                List.of());
     }
 
     /** The skills as a picture and as a list with the lessons that teach them. */
     public static Lesson skills(Course course, SkillMap map) {
         Part picture = new Part.SkillPicture(map);
-        Node body =
-                Markup.parse(
-                        "The skills of the course by strand. A line leads from a skill to one that"
-                                + " builds on it. Nothing is locked: the lines say what makes a lesson"
-                                + " easier.\n\n");
+        Node body = Markup.parse(CourseWords.of("skills.intro") + "\n\n");
         body.appendChild(new PartBlock(picture));
         StringBuilder text = new StringBuilder();
         for (Map.Entry<String, String> strand : map.strands().entrySet()) {
@@ -52,7 +52,7 @@ public final class LookUp {
             text.append('\n');
         }
         appendAll(body, Markup.parse(text.toString()));
-        return page("skills", "Skill map", body, List.of(picture));
+        return page("skills", CourseWords.of("skills.title"), body, List.of(picture));
     }
 
     private static String line(Course course, SkillMap map, SkillMap.Skill skill) {
@@ -69,9 +69,9 @@ public final class LookUp {
         return "- **"
                 + plain(skill.name())
                 + "**"
-                + (needs.isEmpty() ? "" : " builds on " + needs)
+                + (needs.isEmpty() ? "" : CourseWords.of("skills.builds", needs))
                 + "."
-                + (lessons.isEmpty() ? "" : " Taught in " + lessons + ".")
+                + (lessons.isEmpty() ? "" : CourseWords.of("skills.taught", lessons))
                 + "\n";
     }
 
@@ -79,11 +79,10 @@ public final class LookUp {
     public static Lesson results(String query, List<Search.Hit> hits) {
         StringBuilder text =
                 new StringBuilder(
-                        hits.isEmpty()
-                                ? "Nothing found for “"
-                                        + plain(query)
-                                        + "”. Try fewer words, or other ones.\n"
-                                : "Found for “" + plain(query) + "”, best first.\n\n");
+                        CourseWords.of(
+                                        hits.isEmpty() ? "search.none" : "search.found",
+                                        plain(query))
+                                + "\n\n");
         for (Search.Hit hit : hits) {
             text.append("- [")
                     .append(plain(hit.title()))
@@ -96,7 +95,11 @@ public final class LookUp {
             }
             text.append("\n");
         }
-        return page("results", "Search", Markup.parse(text.toString()), List.of());
+        return page(
+                "results",
+                CourseWords.of("search.title"),
+                Markup.parse(text.toString()),
+                List.of());
     }
 
     /** A page with one problem, found by a search and set in no lesson. */
@@ -122,7 +125,7 @@ public final class LookUp {
     private static Lesson page(String id, String title, Node body, List<Part> parts) {
         return Lesson.page(
                 PREFIX + id,
-                "Look up",
+                CourseWords.of("look-up.strand"),
                 title,
                 List.of(),
                 List.of(),

@@ -34,20 +34,14 @@ public final class Search {
 
     /** Sorts of things that are found, the first first among equals. */
     public enum Kind {
-        LESSON("lesson"),
-        TERM("glossary"),
-        RELATION("relation"),
-        PROBLEM("problem");
+        LESSON,
+        TERM,
+        RELATION,
+        PROBLEM;
 
-        private final String words;
-
-        Kind(String words) {
-            this.words = words;
-        }
-
-        /** For people. */
+        /** For people, in the language spoken. */
         public String words() {
-            return words;
+            return CourseWords.of("search.kind." + name().toLowerCase(Locale.ROOT));
         }
     }
 

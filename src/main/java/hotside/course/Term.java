@@ -14,12 +14,26 @@ import java.util.Optional;
  * @param also other spellings that mean the same
  * @param meaning Markdown, a sentence or two
  * @param lesson the lesson that explains it, if the glossary names one
+ * @param original the English term that it translates, if it is a translation
+ * @param forms how name and spellings are bent in a text; not shown
  * @param place where its entry stands in the glossary's file
  */
 public record Term(
-        String name, List<String> also, String meaning, Optional<String> lesson, Place place) {
+        String name,
+        List<String> also,
+        String meaning,
+        Optional<String> lesson,
+        Optional<String> original,
+        List<String> forms,
+        Place place) {
     public Term {
         also = List.copyOf(also);
+        forms = List.copyOf(forms);
+    }
+
+    /** A translation is explained where its original is, unless it says otherwise. */
+    Term explainedIn(Optional<String> known) {
+        return new Term(name, also, meaning, lesson.or(() -> known), original, forms, place);
     }
 
     /** As links name it: {@code absolute-pressure}. */
@@ -35,6 +49,13 @@ public record Term(
     public List<String> spellings() {
         List<String> all = new ArrayList<>(List.of(name));
         all.addAll(also);
+        return all;
+    }
+
+    /** The spellings and their bent forms: all by which a text can name it. */
+    List<String> inTexts() {
+        List<String> all = spellings();
+        all.addAll(forms);
         return all;
     }
 }

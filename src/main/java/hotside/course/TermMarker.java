@@ -27,11 +27,18 @@ final class TermMarker {
     TermMarker(Glossary glossary) {
         List<String> all = new ArrayList<>();
         for (Term term : glossary.terms()) {
-            for (String spelling : term.spellings()) {
+            for (String spelling : term.inTexts()) {
                 bySpelling.put(key(spelling), term);
                 all.add(Pattern.quote(spelling) + "(?:s|es)?");
             }
         }
+        // English lessons on a desk that speaks otherwise are marked with the English terms.
+        glossary.terms()
+                .forEach(
+                        term ->
+                                term.original()
+                                        .ifPresent(
+                                                name -> bySpelling.putIfAbsent(key(name), term)));
         all.sort(Comparator.comparingInt(String::length).reversed());
         spellings =
                 Pattern.compile(

@@ -241,8 +241,7 @@ final class ClassGiving {
         if (!text.matches("\\d{1,5}")
                 || Integer.parseInt(text) < least
                 || Integer.parseInt(text) > most) {
-            throw new IllegalArgumentException(
-                    "\"" + text + "\": a whole number from " + least + " to " + most + ".");
+            throw new IllegalArgumentException(Words.of("class.whole-unclear", text, least, most));
         }
         return Integer.parseInt(text);
     }
@@ -250,8 +249,7 @@ final class ClassGiving {
     private void choose() {
         String levels = typed.getOrDefault("levels", "").strip();
         if (!levels.matches("[1-4](-[1-4])?")) {
-            throw new IllegalArgumentException(
-                    Words.of("class.levels") + ": \"" + levels + "\". Such as 2, or 1-3.");
+            throw new IllegalArgumentException(Words.of("class.levels-unclear", levels));
         }
         int least = levels.charAt(0) - '0';
         int most = levels.charAt(levels.length() - 1) - '0';

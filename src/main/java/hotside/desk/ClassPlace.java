@@ -37,6 +37,11 @@ final class ClassPlace implements Place {
         work = new ClassWork(page, worker, chooser, bank, maths, data, clock);
     }
 
+    /** From now on numbers are read by a habit that others share. */
+    void habit(Habit shared) {
+        work.habit(shared);
+    }
+
     @Override
     public String id() {
         return "class";

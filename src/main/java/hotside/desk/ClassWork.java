@@ -73,6 +73,11 @@ final class ClassWork {
         this.cards = new ProblemCards(maths, page, (made, then) -> then.run(), () -> 0, clock);
     }
 
+    /** From now on numbers are read by a habit that others share. */
+    void habit(Habit shared) {
+        cards.habit(shared);
+    }
+
     void open() {
         String shown =
                 html.html(

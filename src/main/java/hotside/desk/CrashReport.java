@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.desk;
 
+import hotside.page.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -29,7 +30,7 @@ final class CrashReport {
     private CrashReport() {}
 
     static String text(Throwable fault, String thread, Instant when) {
-        StringBuilder out = new StringBuilder("Hotside crash report, kept on this machine only\n");
+        StringBuilder out = new StringBuilder(Words.of("crash.report")).append('\n');
         out.append("when: ").append(when).append('\n');
         out.append("version: ").append(Notices.version().orElse("not packed")).append('\n');
         for (String property : List.of("java.version", "javafx.version", "os.name", "os.version")) {

@@ -15,8 +15,6 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import javafx.application.Application;
 import javafx.application.Platform;
-import javafx.scene.control.Alert;
-import javafx.scene.control.ButtonType;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 
@@ -184,15 +182,12 @@ public final class DeskApplication extends Application {
     }
 
     private static void warn(String text) {
-        new Alert(Alert.AlertType.WARNING, text, ButtonType.OK).show();
+        Dialogs.warning(Words.of("dialog.warning"), text).show();
     }
 
     /** Something went wrong inside the program; it goes on. */
     private static void regret(String text) {
-        Alert alert = new Alert(Alert.AlertType.WARNING, text, ButtonType.OK);
-        alert.setTitle(Words.of("crash.title"));
-        alert.setHeaderText(Words.of("crash.title"));
-        alert.showAndWait();
+        Dialogs.warning(Words.of("crash.title"), text).showAndWait();
     }
 
     /** A copy of a damaged record is there. */
@@ -204,16 +199,9 @@ public final class DeskApplication extends Application {
     }
 
     private void leave(String address) {
-        Alert ask =
-                new Alert(
-                        Alert.AlertType.CONFIRMATION,
-                        Words.of("desk.link.ask", address),
-                        ButtonType.YES,
-                        ButtonType.NO);
-        ask.setTitle(Words.of("desk.link.title"));
-        ask.setHeaderText(null);
-        Optional<ButtonType> answer = ask.showAndWait();
-        if (answer.isPresent() && answer.get() == ButtonType.YES) {
+        if (Dialogs.yes(
+                Dialogs.question(
+                        Words.of("desk.link.title"), Words.of("desk.link.ask", address)))) {
             getHostServices().showDocument(address);
         }
     }

@@ -71,6 +71,7 @@ final class DeskWindow {
     private final Map<Place, ToggleButton> places = new LinkedHashMap<>();
     private Place current;
     private final RecordKeeper keeper;
+    private final Habit habit;
     private Consent consent;
     private final Consumer<String> browser;
     private final Set<String> solved = new HashSet<>();
@@ -105,6 +106,7 @@ final class DeskWindow {
         this.library = library;
         this.settings = settings;
         this.keeper = keeper;
+        this.habit = Habit.keptBy(keeper);
         this.browser = browser;
         Font.loadFont(
                 DeskWindow.class.getResourceAsStream(
@@ -153,6 +155,7 @@ final class DeskWindow {
                         library.maths(),
                         storage.toAbsolutePath().getParent(),
                         Clock.systemDefaultZone());
+        theClass.habit(habit);
         classPage.of = theClass;
         addPlace(course);
         addPlace(practice);
@@ -278,7 +281,13 @@ final class DeskWindow {
         myWork.content(other.bank());
         if (current == course) {
             Optional<Lesson> open =
-                    course.content().lesson().flatMap(lesson -> other.course().find(lesson.id()));
+                    course.content()
+                            .lesson()
+                            .map(Lesson::id)
+                            .flatMap(
+                                    id ->
+                                            lookUp.page("lesson:" + id)
+                                                    .or(() -> other.course().find(id)));
             open.or(() -> other.course().lessons().stream().findFirst()).ifPresent(this::open);
         }
     }
@@ -334,14 +343,15 @@ final class DeskWindow {
                         pages,
                         outline,
                         new LessonPlace(
-                                library.course(),
-                                library.bank(),
-                                library.maths(),
-                                toPage,
-                                new ToRecord(),
-                                seeds,
-                                Clock.systemUTC(),
-                                worker),
+                                        library.course(),
+                                        library.bank(),
+                                        library.maths(),
+                                        toPage,
+                                        new ToRecord(),
+                                        seeds,
+                                        Clock.systemUTC(),
+                                        worker)
+                                .habit(habit),
                         opened);
         toPage.of = place;
         return place;
@@ -360,6 +370,7 @@ final class DeskWindow {
                         seeds,
                         Clock.systemDefaultZone(),
                         new Ticks(Platform::runLater));
+        place.habit(habit);
         toPage.of = place;
         return place;
     }
@@ -478,6 +489,7 @@ final class DeskWindow {
         root.getStyleClass().removeAll("light", "dark");
         root.getStyleClass().add(settings.theme());
         root.setStyle("-fx-font-size: " + BASE_FONT * settings.percent() / 100 + "px;");
+        view.root("lang", settings.language().code());
         view.root("data-theme", settings.theme());
         view.paper(settings.paper());
         view.root("style", "font-size:" + settings.percent() + "%");

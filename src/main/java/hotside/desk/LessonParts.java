@@ -32,7 +32,7 @@ import java.util.function.Supplier;
 final class LessonParts {
     private final Page page;
     private final Worker worker;
-    private final Habit habit = new Habit();
+    private Habit habit = new Habit();
     private final FadedCard fadedCard;
     private final PredictCard predictCard;
     private final Map<String, Part.FadedExample> fadedPart = new LinkedHashMap<>();
@@ -48,6 +48,11 @@ final class LessonParts {
         this.worker = worker;
         this.fadedCard = new FadedCard(maths);
         this.predictCard = new PredictCard(maths);
+    }
+
+    /** From now on numbers are read by a habit that others share. */
+    void habit(Habit shared) {
+        habit = shared;
     }
 
     /** Forgets the parts of the lesson before. */

@@ -49,7 +49,7 @@ final class LessonPlace {
     private final LessonText text;
     private final LessonParts parts;
     private final TermNote notes;
-    private final Habit habit = new Habit();
+    private Habit habit = new Habit();
 
     private final Map<Part, String> ids = new IdentityHashMap<>();
     private final Map<String, CalculatorState> calculator = new LinkedHashMap<>();
@@ -79,6 +79,14 @@ final class LessonPlace {
         this.text = new LessonText(maths);
         this.notes = new TermNote(maths);
         this.parts = new LessonParts(maths, page, worker);
+    }
+
+    /** From now on numbers are read by a habit that others share. */
+    LessonPlace habit(Habit shared) {
+        habit = shared;
+        problems.habit(shared);
+        parts.habit(shared);
+        return this;
     }
 
     Optional<Lesson> lesson() {

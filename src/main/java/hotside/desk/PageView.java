@@ -328,6 +328,11 @@ final class PageView {
         return document().getElementById("page").getTextContent();
     }
 
+    /** An attribute of the whole page, for tests. */
+    String root(String attribute) {
+        return document().getDocumentElement().getAttribute(attribute);
+    }
+
     /** The text of one element, for tests and the tour. */
     Optional<String> text(String id) {
         return Optional.ofNullable(document().getElementById(id)).map(Element::getTextContent);

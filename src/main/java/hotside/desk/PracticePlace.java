@@ -84,6 +84,12 @@ final class PracticePlace implements Place {
         this.test = new TestRun(bank, syllabus, maths, page, keeper, seeds, clock, ticks);
     }
 
+    /** From now on numbers are read by a habit that others share. */
+    void habit(Habit shared) {
+        cards.habit(shared);
+        test.habit(shared);
+    }
+
     /** Other problems; the one that is open stays. */
     void content(ProblemBank other, Supplier<Syllabus> itsSyllabus) {
         bank = other;

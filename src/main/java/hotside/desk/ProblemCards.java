@@ -46,7 +46,7 @@ final class ProblemCards {
     private final LongSupplier seeds;
     private final Clock clock;
     private final ProblemCard card;
-    private final Habit habit = new Habit();
+    private Habit habit = new Habit();
     private final Map<String, ProblemState> states = new LinkedHashMap<>();
     private final Map<String, Instant> hintedAt = new HashMap<>();
     private final Map<Variant, Instant> drawnAt = new IdentityHashMap<>();
@@ -64,6 +64,11 @@ final class ProblemCards {
         this.seeds = seeds;
         this.clock = clock;
         card = new ProblemCard(maths);
+    }
+
+    /** From now on numbers are read by a habit that others share. */
+    void habit(Habit shared) {
+        habit = shared;
     }
 
     /**

@@ -47,6 +47,7 @@ final class RecordKeeper implements TutorKeeper, RecordCare, AutoCloseable {
                     "plain",
                     "place",
                     "window",
+                    Habit.REMEMBERED,
                     RunLogsPlace.REMEMBERED);
 
     private final Learners learners;

@@ -40,18 +40,24 @@ record SampleClass(Path set, Path folder, Path roster) {
 
     /** Writes the set and the hand-ins into a folder. */
     static SampleClass handedIn(Path folder, ProblemBank bank) throws IOException {
+        return handedIn(folder, bank, "gate", "Gates, week 3");
+    }
+
+    /** The same on problems of some skill or strand. */
+    static SampleClass handedIn(Path folder, ProblemBank bank, String skill, String title)
+            throws IOException {
         SampleClass made =
                 new SampleClass(
                         folder.resolve("sample" + SetFile.ENDING),
                         folder.resolve("in"),
                         folder.resolve("class.csv"));
         Files.createDirectories(made.folder);
-        List<Template> templates = Composer.choose(bank, List.of("gate"), 1, 2, PROBLEMS);
+        List<Template> templates = Composer.choose(bank, List.of(skill), 1, 2, PROBLEMS);
         ProblemSet set =
                 new ProblemSet(
                         "sample",
                         1,
-                        "Gates, week 3",
+                        title,
                         Variants.GENERATOR_VERSION,
                         new ProblemSet.Rules(
                                 UnitSystem.SI_SHOP,

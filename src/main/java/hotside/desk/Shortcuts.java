@@ -51,7 +51,10 @@ final class Shortcuts {
         }
 
         String shown() {
-            return keys.get(0).getDisplayText();
+            return keys.get(0)
+                    .getDisplayText()
+                    .replace("Ctrl", Words.of("keys.ctrl"))
+                    .replace("Shift", Words.of("keys.shift"));
         }
 
         boolean answers(KeyEvent event) {

@@ -69,6 +69,11 @@ final class TestRun {
         this.cards = new ProblemCards(maths, page, this::keep, seeds, clock);
     }
 
+    /** From now on numbers are read by a habit that others share. */
+    void habit(Habit shared) {
+        cards.habit(shared);
+    }
+
     /** Other problems, from the next test on. */
     void content(ProblemBank other, Supplier<Syllabus> itsSyllabus) {
         bank = other;

@@ -3,7 +3,6 @@ package hotside.desk;
 
 import javafx.scene.Scene;
 import javafx.scene.control.Alert;
-import javafx.scene.control.ButtonType;
 import javafx.scene.layout.Region;
 
 /** Asks in a dialog over the window. */
@@ -16,12 +15,10 @@ final class WindowConsent implements Consent {
 
     @Override
     public boolean to(String title, String question) {
-        Alert ask =
-                new Alert(Alert.AlertType.CONFIRMATION, question, ButtonType.YES, ButtonType.NO);
+        Alert ask = Dialogs.question(title, question);
         ask.initOwner(scene.getWindow());
-        ask.setTitle(title);
         ask.setHeaderText(title);
         ask.getDialogPane().setMinHeight(Region.USE_PREF_SIZE);
-        return ask.showAndWait().filter(ButtonType.YES::equals).isPresent();
+        return Dialogs.yes(ask);
     }
 }

@@ -81,7 +81,7 @@ public final class Backups {
             }
             Files.move(part, folder.resolve(stem + ENDING), StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
-            throw new SQLException("no copy can be made in " + folder + ": " + e, e);
+            throw new SQLException(LearnerWords.of("copy.none", folder, e), e);
         } finally {
             part.toFile().delete();
         }
@@ -127,8 +127,7 @@ public final class Backups {
                 deleteFolder(aside);
             }
         } catch (IOException e) {
-            throw new RecordException(
-                    "The copy " + copy.file() + " could not be read: " + e + ".", e);
+            throw new RecordException(LearnerWords.of("copy.unread", copy.file(), e), e);
         }
     }
 
@@ -182,8 +181,7 @@ public final class Backups {
         try {
             Files.deleteIfExists(file);
         } catch (IOException e) {
-            throw new RecordException(
-                    "The copy " + file + " could not be deleted: " + e + ". Delete it by hand.", e);
+            throw new RecordException(LearnerWords.of("copy.undeleted", file, e), e);
         }
     }
 }

@@ -80,7 +80,7 @@ public final class LearnerRecord implements AutoCloseable {
     /** Makes this new, empty record that of a learner from elsewhere. */
     synchronized void becomes(String id) {
         storing(
-                "The learner of this record could not be changed",
+                LearnerWords.of("storing.learner"),
                 () -> rows.update("UPDATE learner SET id = ?", id));
         learner = id;
     }
@@ -91,7 +91,7 @@ public final class LearnerRecord implements AutoCloseable {
      * @return its number in the record; later answers have higher ones
      */
     public synchronized long add(Attempt attempt) {
-        return storing("Your answer could not be stored", () -> rows.add(learner, attempt));
+        return storing(LearnerWords.of("storing.answer"), () -> rows.add(learner, attempt));
     }
 
     /**
@@ -101,7 +101,7 @@ public final class LearnerRecord implements AutoCloseable {
      */
     public synchronized int addMissing(List<Attempt> attempts) {
         return storing(
-                "The answers could not be stored",
+                LearnerWords.of("storing.answers"),
                 () -> together(() -> rows.addMissing(learner, attempts)));
     }
 
@@ -204,7 +204,7 @@ public final class LearnerRecord implements AutoCloseable {
     /** Stores a setting over an earlier one; returns when it is on the disk. */
     public synchronized void set(String key, String value) {
         storing(
-                "The setting " + key + " could not be stored",
+                LearnerWords.of("storing.setting", key),
                 () ->
                         rows.update(
                                 "INSERT INTO setting (key, value) VALUES (?, ?)"
@@ -224,7 +224,7 @@ public final class LearnerRecord implements AutoCloseable {
     /** Stores a snapshot over an older one; of two programs the one further on stays. */
     synchronized void keep(Snapshot snapshot) {
         storing(
-                "How you stand could not be stored",
+                LearnerWords.of("storing.standing"),
                 () ->
                         rows.update(
                                 "INSERT INTO snapshot (one, rules, up_to, state) VALUES (1, ?, ?, ?)"
@@ -251,7 +251,7 @@ public final class LearnerRecord implements AutoCloseable {
         }
         long before = Math.min(trusted.get(), now.toEpochMilli()) - days * DAY_MILLIS;
         return storing(
-                "Old answers could not be deleted",
+                LearnerWords.of("storing.old"),
                 () -> {
                     int gone = rows.update("DELETE FROM attempt WHERE time < ?", before);
                     if (gone > 0) {
@@ -292,7 +292,7 @@ public final class LearnerRecord implements AutoCloseable {
      */
     synchronized void erase() {
         storing(
-                "Your record could not be deleted",
+                LearnerWords.of("storing.deleted"),
                 () -> {
                     int gone = together(this::deleteEverything);
                     shrink();
@@ -314,10 +314,7 @@ public final class LearnerRecord implements AutoCloseable {
      */
     public synchronized void backUp(Instant now) {
         backups.ifPresent(
-                b ->
-                        storing(
-                                "A copy of your record could not be made",
-                                () -> b.daily(connection, now)));
+                b -> storing(LearnerWords.of("storing.copy"), () -> b.daily(connection, now)));
     }
 
     /** The latest copy of the record that can be read, if there is one. */
@@ -344,7 +341,7 @@ public final class LearnerRecord implements AutoCloseable {
         try {
             connection.close();
         } catch (SQLException e) {
-            throw new RecordException("Your record could not be closed: " + e.getMessage(), e);
+            throw new RecordException(LearnerWords.of("record.unclosed", e.getMessage()), e);
         }
     }
 

@@ -190,13 +190,7 @@ public final class Learners {
                 deleteWhatIsLeft(folder);
             }
         } catch (IOException e) {
-            throw new RecordException(
-                    "The record is empty now, but a file of it could not be deleted: "
-                            + e
-                            + ". Close every window of Hotside and delete the folder "
-                            + folder
-                            + " by hand.",
-                    e);
+            throw new RecordException(LearnerWords.of("folder.left", e, folder), e);
         }
     }
 
@@ -215,12 +209,6 @@ public final class Learners {
     }
 
     private static RecordException unusable(Path folder, IOException e) {
-        return new RecordException(
-                "The folder "
-                        + folder
-                        + " cannot be used: "
-                        + e
-                        + ". Make it one you can write in.",
-                e);
+        return new RecordException(LearnerWords.of("folder.unusable", folder, e), e);
     }
 }

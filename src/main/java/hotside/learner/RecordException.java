@@ -28,34 +28,19 @@ public final class RecordException extends RuntimeException {
         boolean gone =
                 e instanceof SQLiteException s
                         && s.getResultCode() == SQLiteErrorCode.SQLITE_CONSTRAINT_FOREIGNKEY;
-        String how =
-                gone
-                        ? "this record was deleted in another window. Close this window and open it"
-                                + " again."
-                        : how(e);
+        String how = gone ? LearnerWords.of("how.gone") : how(e);
         return new RecordException(what + ": " + how, e);
     }
 
     private static String how(SQLException e) {
         return switch (e.getErrorCode() & 0xFF) {
-            case FULL ->
-                    "the disk is full. Make room on it and try again; all that was stored"
-                            + " before is safe.";
-            case BUSY ->
-                    "another program holds the file. Close it or wait a moment, then try"
-                            + " again.";
-            default ->
-                    e.getMessage()
-                            + ". Look for free space on the disk, and for another program"
-                            + " that holds the file, then try again.";
+            case FULL -> LearnerWords.of("how.full");
+            case BUSY -> LearnerWords.of("how.busy");
+            default -> LearnerWords.of("how.else", e.getMessage());
         };
     }
 
     static RecordException reading(SQLException e) {
-        return new RecordException(
-                "Your record could not be read: "
-                        + e.getMessage()
-                        + ". Look for another program that holds the file, then try again.",
-                e);
+        return new RecordException(LearnerWords.of("record.reading", e.getMessage()), e);
     }
 }

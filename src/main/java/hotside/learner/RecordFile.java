@@ -52,7 +52,7 @@ final class RecordFile {
             Schema.NOW.bring(connection);
             return new LearnerRecord(connection, null, Optional.empty());
         } catch (SQLException e) {
-            throw new RecordException("No record could be begun in memory: " + e.getMessage(), e);
+            throw new RecordException(LearnerWords.of("record.no-memory", e.getMessage()), e);
         }
     }
 
@@ -81,7 +81,7 @@ final class RecordFile {
         refuseNewer(versionInHead());
         if (isEmptyBesideALog()) {
             Path kept = setAside();
-            return openOnce(notice("it is empty, though its log is not", kept));
+            return openOnce(notice(LearnerWords.of("damaged.empty"), kept));
         }
         try {
             return openOnce(null);
@@ -136,7 +136,7 @@ final class RecordFile {
         }
         boolean empty = Schema.number(sql, "schema_version") == 0;
         if (!empty && Schema.number(sql, "application_id") != Schema.APPLICATION_ID) {
-            throw new Damaged("it is another program's database");
+            throw new Damaged(LearnerWords.of("damaged.other"));
         }
     }
 
@@ -174,15 +174,8 @@ final class RecordFile {
     private void refuseNewer(int version) {
         if (version > schema.version()) {
             throw new RecordException(
-                    "Your record was written by a newer version of Hotside (it has format "
-                            + version
-                            + ", this one reads up to "
-                            + schema.version()
-                            + "). It was left as it is. Start the newer version, or name another folder"
-                            + " with -D"
-                            + RecordFolder.PROPERTY
-                            + "=FOLDER. The record: "
-                            + file,
+                    LearnerWords.of(
+                            "record.newer", version, schema.version(), RecordFolder.PROPERTY, file),
                     null);
         }
     }
@@ -248,33 +241,18 @@ final class RecordFile {
                 backups.lastGood()
                         .map(
                                 copy ->
-                                        " A copy of "
-                                                + copy.made()
-                                                + " with "
-                                                + copy.answers()
-                                                + " answers can be put back: "
-                                                + copy.file()
-                                                + ".")
+                                        LearnerWords.of(
+                                                "record.copy-there",
+                                                copy.made(),
+                                                copy.answers(),
+                                                copy.file()))
                         .orElse("");
-        return "Your record could not be read: "
-                + reason
-                + ". It is kept as "
-                + kept
-                + ", and a new, empty record was begun. Keep that file until your instructor has seen"
-                + " it: part of it may be rescued."
-                + back;
+        return LearnerWords.of("record.damaged", reason, kept, back);
     }
 
     private RecordException unusable(Exception e) {
         return new RecordException(
-                "Your record "
-                        + file
-                        + " cannot be opened: "
-                        + e
-                        + ". Make the folder one that you can write in, or name another with -D"
-                        + RecordFolder.PROPERTY
-                        + "=FOLDER. Nothing was changed.",
-                e);
+                LearnerWords.of("record.unopened", file, e, RecordFolder.PROPERTY), e);
     }
 
     /** The file is no record any more. */

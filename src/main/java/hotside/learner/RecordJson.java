@@ -113,20 +113,14 @@ public final class RecordJson {
             long size = Files.size(file);
             if (size > MOST_BYTES) {
                 throw new RecordException(
-                        file + " is larger than " + MOST_BYTES / 1_048_576 + " MB: no record is.",
-                        null);
+                        LearnerWords.of("json.large", file, MOST_BYTES / 1_048_576), null);
             }
             try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8);
                     JsonParser json = JSON.createParser(in)) {
                 return new Reading(json).content();
             }
         } catch (IOException | IllegalArgumentException | java.time.DateTimeException e) {
-            throw new RecordException(
-                    file
-                            + " is not a record that can be read: "
-                            + firstLine(e)
-                            + ". Export it again where it comes from. Nothing was changed here.",
-                    e);
+            throw new RecordException(LearnerWords.of("json.unread", file, firstLine(e)), e);
         }
     }
 
@@ -143,7 +137,7 @@ public final class RecordJson {
         }
 
         Content content() throws IOException {
-            expect(json.nextToken(), JsonToken.START_OBJECT, "an object");
+            expect(json.nextToken(), JsonToken.START_OBJECT, LearnerWords.of("json.object"));
             Map<String, Object> head = new HashMap<>();
             Map<String, String> settings = new LinkedHashMap<>();
             List<Attempt> attempts = new ArrayList<>();
@@ -154,51 +148,51 @@ public final class RecordJson {
                     case "format", "version", "learner" -> head.put(name, scalar());
                     case "settings" -> settings(settings);
                     case "attempts" -> attempts(head, attempts);
-                    default -> throw wrong("the field \"" + name + "\" is not known");
+                    default -> throw wrong(LearnerWords.of("json.unknown", name));
                 }
             }
-            expect(json.nextToken(), null, "the end of the file");
+            expect(json.nextToken(), null, LearnerWords.of("json.end"));
             requireHead(head);
             return new Content((String) head.get("learner"), settings, attempts);
         }
 
         private void requireHead(Map<String, Object> head) throws IOException {
             if (!FORMAT.equals(head.get("format"))) {
-                throw wrong("\"format\" is not \"" + FORMAT + "\"");
+                throw wrong(LearnerWords.of("json.format", FORMAT));
             }
             if (!Long.valueOf(VERSION).equals(head.get("version"))) {
-                throw wrong("\"version\" is not " + VERSION);
+                throw wrong(LearnerWords.of("json.version", VERSION));
             }
             if (!(head.get("learner") instanceof String id) || !LearnerRecord.isId(id)) {
-                throw wrong("\"learner\" is not the id of a learner");
+                throw wrong(LearnerWords.of("json.learner"));
             }
         }
 
         private void settings(Map<String, String> settings) throws IOException {
-            expect(json.currentToken(), JsonToken.START_OBJECT, "an object");
+            expect(json.currentToken(), JsonToken.START_OBJECT, LearnerWords.of("json.object"));
             while (json.nextToken() == JsonToken.FIELD_NAME) {
                 String name = json.currentName();
-                expect(json.nextToken(), JsonToken.VALUE_STRING, "a text");
+                expect(json.nextToken(), JsonToken.VALUE_STRING, LearnerWords.of("json.text"));
                 settings.put(name, json.getText());
                 if (settings.size() > MOST_SETTINGS) {
-                    throw wrong("there are more than " + MOST_SETTINGS + " settings");
+                    throw wrong(LearnerWords.of("json.settings", MOST_SETTINGS));
                 }
             }
         }
 
         private void attempts(Map<String, Object> head, List<Attempt> attempts) throws IOException {
             requireHead(head);
-            expect(json.currentToken(), JsonToken.START_ARRAY, "a list");
+            expect(json.currentToken(), JsonToken.START_ARRAY, LearnerWords.of("json.list"));
             while (json.nextToken() != JsonToken.END_ARRAY) {
                 attempts.add(attempt());
                 if (attempts.size() > MOST_ATTEMPTS) {
-                    throw wrong("there are more than " + MOST_ATTEMPTS + " answers");
+                    throw wrong(LearnerWords.of("json.answers", MOST_ATTEMPTS));
                 }
             }
         }
 
         private Attempt attempt() throws IOException {
-            expect(json.currentToken(), JsonToken.START_OBJECT, "an object");
+            expect(json.currentToken(), JsonToken.START_OBJECT, LearnerWords.of("json.object"));
             Map<String, Object> fields = new HashMap<>();
             while (json.nextToken() == JsonToken.FIELD_NAME) {
                 String name = json.currentName();
@@ -224,7 +218,7 @@ public final class RecordJson {
                             textOrNull(fields, "lesson"),
                             Rows.way(text(fields, "way")));
             if (!fields.isEmpty()) {
-                throw wrong("the field \"" + fields.keySet().iterator().next() + "\" is not known");
+                throw wrong(LearnerWords.of("json.unknown", fields.keySet().iterator().next()));
             }
             return attempt;
         }
@@ -237,7 +231,7 @@ public final class RecordJson {
                 case VALUE_TRUE -> Boolean.TRUE;
                 case VALUE_FALSE -> Boolean.FALSE;
                 case VALUE_NULL -> Nothing.NULL;
-                default -> throw wrong("a list or object stands where a value belongs");
+                default -> throw wrong(LearnerWords.of("json.value"));
             };
         }
 
@@ -245,7 +239,7 @@ public final class RecordJson {
             if (fields.remove(name) instanceof String text) {
                 return text;
             }
-            throw wrong("\"" + name + "\" of an answer is missing or no text");
+            throw wrong(LearnerWords.of("json.no-text", name));
         }
 
         private String textOrNull(Map<String, Object> fields, String name) throws IOException {
@@ -262,24 +256,25 @@ public final class RecordJson {
                     && Math.abs(number.doubleValue()) <= Integer.MAX_VALUE) {
                 return number;
             }
-            throw wrong("\"" + name + "\" of an answer is missing or no number");
+            throw wrong(LearnerWords.of("json.no-number", name));
         }
 
         private boolean truth(Map<String, Object> fields, String name) throws IOException {
             if (fields.remove(name) instanceof Boolean truth) {
                 return truth;
             }
-            throw wrong("\"" + name + "\" of an answer is missing or neither true nor false");
+            throw wrong(LearnerWords.of("json.no-truth", name));
         }
 
         private void expect(JsonToken is, JsonToken wanted, String told) throws IOException {
             if (is != wanted) {
-                throw wrong(told + " was expected");
+                throw wrong(LearnerWords.of("json.expected", told));
             }
         }
 
         private IOException wrong(String what) {
-            return new IOException("line " + json.currentLocation().getLineNr() + ": " + what);
+            return new IOException(
+                    LearnerWords.of("json.line", json.currentLocation().getLineNr(), what));
         }
     }
 

@@ -6,6 +6,7 @@ import hotside.course.Lesson;
 import hotside.course.LookUp;
 import hotside.course.Term;
 import hotside.problem.ProblemBank;
+import hotside.speech.Language;
 import hotside.unit.UnitSystem;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -206,7 +207,9 @@ public final class Book {
     }
 
     private static String document(String title, String head, String body) {
-        return "<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\"><head><meta charset=\"utf-8\"/>"
+        return "<html lang=\""
+                + Language.spoken().code()
+                + "\" xmlns=\"http://www.w3.org/1999/xhtml\"><head><meta charset=\"utf-8\"/>"
                 + Html.element("title", "", title)
                 + "<meta name=\"description\""
                 + Html.attribute("content", title)

@@ -114,7 +114,9 @@ public final class ContentCheck {
         problems.values().forEach(template -> templates.put(template.id(), template));
         for (ContentFile file : files) {
             if (Glossary.isGlossary(file)) {
-                glossary(file, Glossary.read(file));
+                Glossary words = Glossary.read(file);
+                words.checkOriginals(file, originalTerms());
+                glossary(file, words);
             } else if (file.fields().has("id")) {
                 ProblemTranslation.read(file, id -> Optional.ofNullable(templates.get(id)))
                         .ifPresent(template -> text(file, template));
@@ -221,6 +223,14 @@ public final class ContentCheck {
         Node body = Markup.parse(file.body());
         formulas(file, body, List.of());
         links(file, body);
+    }
+
+    private Glossary originalTerms() {
+        Glossary all = Course.shipped().glossary();
+        for (Glossary checked : glossaries.values()) {
+            all = all.with(checked);
+        }
+        return all;
     }
 
     private Set<String> knownLessons() {

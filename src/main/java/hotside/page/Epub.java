@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.page;
 
+import hotside.speech.Language;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -115,14 +116,19 @@ final class Epub {
         StringBuilder out =
                 new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n")
                         .append(
-                                "<package version=\"3.0\" unique-identifier=\"id\" xml:lang=\"en\""
+                                "<package version=\"3.0\" unique-identifier=\"id\" xml:lang=\""
+                                        + Language.spoken().code()
+                                        + "\""
                                         + " xmlns=\"http://www.idpf.org/2007/opf\">\n"
                                         + "<metadata xmlns:dc=\"http://purl.org/dc/elements/1.1/\">\n")
                         .append("<dc:identifier id=\"id\">urn:uuid:")
                         .append(id)
                         .append("</dc:identifier>\n<dc:title>")
                         .append(Xml.escape(title))
-                        .append("</dc:title>\n<dc:language>en</dc:language>\n")
+                        .append(
+                                "</dc:title>\n<dc:language>"
+                                        + Language.spoken().code()
+                                        + "</dc:language>\n")
                         .append("<meta property=\"dcterms:modified\">")
                         .append(MODIFIED)
                         .append("</meta>\n");
@@ -188,7 +194,11 @@ final class Epub {
     private static String page(String title, String body) {
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<!DOCTYPE html>\n"
                 + "<html xmlns=\"http://www.w3.org/1999/xhtml\""
-                + " xmlns:epub=\"http://www.idpf.org/2007/ops\" lang=\"en\" xml:lang=\"en\"><head>"
+                + " xmlns:epub=\"http://www.idpf.org/2007/ops\" lang=\""
+                + Language.spoken().code()
+                + "\" xml:lang=\""
+                + Language.spoken().code()
+                + "\"><head>"
                 + Html.element("title", "", title)
                 + "<link rel=\"stylesheet\" type=\"text/css\" href=\"book.css\"/></head><body>"
                 + body

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.page;
 
+import hotside.speech.Language;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -107,7 +107,9 @@ public final class MyWorkPage {
 
     /** The same as a page of its own, without buttons, to be printed. */
     public static String report(View view) {
-        return "<!DOCTYPE html><html lang=\"en\" data-theme=\"light\"><head><meta charset=\"utf-8\">"
+        return "<!DOCTYPE html><html lang=\""
+                + Language.spoken().code()
+                + "\" data-theme=\"light\"><head><meta charset=\"utf-8\">"
                 + "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none';"
                 + " img-src data:; style-src 'unsafe-inline'\">"
                 + "<title>"
@@ -169,7 +171,10 @@ public final class MyWorkPage {
                             "th",
                             "scope=\"col\"",
                             newMonth
-                                    ? first.getMonth().getDisplayName(TextStyle.SHORT, Locale.UK)
+                                    ? first.getMonth()
+                                            .getDisplayName(
+                                                    TextStyle.SHORT_STANDALONE,
+                                                    Language.spoken().dates())
                                     : ""));
         }
         out.append("</tr></thead><tbody>");
@@ -179,7 +184,9 @@ public final class MyWorkPage {
                             Html.element(
                                     "th",
                                     "scope=\"row\"",
-                                    day.getDisplayName(TextStyle.SHORT, Locale.UK)));
+                                    day.getDisplayName(
+                                            TextStyle.SHORT_STANDALONE,
+                                            Language.spoken().dates())));
             for (int week = 0; week < WEEKS; week++) {
                 out.append(cell(view, monday.plusWeeks(week).with(day)));
             }

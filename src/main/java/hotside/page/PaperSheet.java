@@ -10,6 +10,7 @@ import hotside.problem.PullMeans;
 import hotside.problem.Template;
 import hotside.problem.Variant;
 import hotside.problem.Verdict;
+import hotside.speech.Language;
 import hotside.unit.DecimalHabit;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -41,7 +42,9 @@ public final class PaperSheet {
      * @param body XHTML
      */
     public static String document(String title, String foot, String body) {
-        return "<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\"><head><meta charset=\"utf-8\"/>"
+        return "<html lang=\""
+                + Language.spoken().code()
+                + "\" xmlns=\"http://www.w3.org/1999/xhtml\"><head><meta charset=\"utf-8\"/>"
                 + Html.element("title", "", title)
                 + "<meta name=\"description\""
                 + Html.attribute("content", title)

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * All problems that could be read, by id, with what was wrong with the rest. Those that come with
@@ -31,12 +32,33 @@ public final class ProblemBank {
     /** {@link #shipped} in a language; what is not translated stays in English. */
     public static ProblemBank shipped(Language language) {
         ProblemBank english = shipped();
-        return language == Language.ENGLISH
-                ? english
-                : english.with(
-                        later(
-                                ContentFolder.ofResources("hotside/problems/" + language.code()),
-                                file -> ProblemTranslation.read(file, english::find)));
+        if (language == Language.ENGLISH) {
+            return english;
+        }
+        ProblemBank told =
+                later(
+                        ContentFolder.ofResources("hotside/problems/" + language.code()),
+                        file -> ProblemTranslation.read(file, english::find));
+        return english.markedWhere(id -> !told.byId.containsKey(id)).with(told);
+    }
+
+    /** What is not translated is said to be in English, once it is read. */
+    private ProblemBank markedWhere(Predicate<String> untranslated) {
+        ProblemBank marked = new ProblemBank();
+        marked.findings.addAll(findings);
+        byId.forEach(
+                (id, template) ->
+                        marked.byId.put(
+                                id,
+                                untranslated.test(id)
+                                        ? new Once<>(
+                                                () -> template.get().map(ProblemBank::inEnglish))
+                                        : template));
+        return marked;
+    }
+
+    private static Template inEnglish(Template template) {
+        return template.titled(ProblemWords.of("title.in-english", template.title()));
     }
 
     /** The problems of files that are called as they are, read when they are asked for. */

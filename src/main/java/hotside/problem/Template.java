@@ -140,4 +140,24 @@ public record Template(
         }
         return mistakes.stream().map(Mistake::id).toList();
     }
+
+    /** The same with another title. */
+    Template titled(String other) {
+        return new Template(
+                id,
+                other,
+                skill,
+                level,
+                kind,
+                givens,
+                chain,
+                asks,
+                mistakes,
+                strict,
+                prompt,
+                hints,
+                why,
+                task,
+                fingerprint);
+    }
 }

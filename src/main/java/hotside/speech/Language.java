@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.speech;
 
+import java.text.Collator;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -64,6 +66,18 @@ public enum Language {
     /** The mark before the decimals. */
     public char decimalMark() {
         return decimalMark;
+    }
+
+    /** In the order of its dictionaries, whatever the case. */
+    public Comparator<String> alphabet() {
+        return this == ENGLISH
+                ? String.CASE_INSENSITIVE_ORDER
+                : Collator.getInstance(bundles)::compare;
+    }
+
+    /** For the names of days and months. */
+    public Locale dates() {
+        return this == ENGLISH ? Locale.UK : bundles;
     }
 
     /** English stands in the bundles without a language. */

@@ -2,12 +2,14 @@
 package hotside.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.speech.Language;
 import java.nio.file.Path;
 import java.util.Optional;
 import javafx.application.Platform;
+import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterAll;
@@ -70,6 +72,10 @@ class LanguageSwitchTest {
         return Screen.on(() -> ((ToggleButton) window.scene().lookup(button)).getText());
     }
 
+    private static String tool(String button) {
+        return ((Button) window.scene().lookup(button)).getText();
+    }
+
     @Test
     void aPersonChangesTheLanguageThereAndBack() {
         Screen.run(() -> window.openAtStart(Optional.of("ground/hot-cold-thin-dense")));
@@ -81,6 +87,18 @@ class LanguageSwitchTest {
         assertEquals(Optional.of("de"), keeper.remembered("language"));
         assertEquals(Language.GERMAN, keeper.settings().language());
         assertTrue(Screen.on(() -> window.page().text()).contains("Platz für ein Kilogramm"));
+
+        Screen.until(() -> tool("#open-glossary").equals("Glossar"));
+        Screen.run(() -> ((Button) window.scene().lookup("#open-glossary")).fire());
+        String glossary = Screen.on(() -> window.page().text());
+        assertTrue(glossary.contains("Abgaskrümmer"), glossary);
+        assertFalse(glossary.contains("exhaust manifold"), glossary);
+        assertEquals("de", Screen.on(() -> window.page().root("lang")));
+        press("#language-en");
+        Screen.until(() -> shown().equals("Glossary"));
+        press("#language-de");
+        Screen.until(() -> shown().equals("Glossar"));
+        Screen.run(() -> window.openAtStart(Optional.of("ground/hot-cold-thin-dense")));
 
         Screen.run(() -> window.openRelation("humid-air"));
         assertEquals("Was ein Kubikmeter Luft wiegt", title());

@@ -21,6 +21,7 @@ import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -33,6 +34,8 @@ class BundlesTest {
     private static final Path RESOURCES = Path.of("src/main/resources");
     private static final Path SOURCES = Path.of("src/main/java");
     private static final Pattern PLACE = Pattern.compile("\\{[a-z0-9]+}");
+
+    private static final Pattern BUNDLE = Pattern.compile("Phrases\\.of\\(\\s*\"([^\"]+)\"");
 
     /** Words that only exist where a language has another sign for a unit. */
     private static final String SYMBOL = "symbol.";
@@ -208,29 +211,45 @@ class BundlesTest {
         assertEquals(Set.of(), idle);
     }
 
-    @Test
-    void everyWordOfAPageThatIsAskedForIsThere() throws IOException {
-        Properties words = read(RESOURCES.resolve("hotside/page/words.properties"));
-        Pattern asked = Pattern.compile("Words\\.of\\(\\s*\"([^\"]+)\"[,)]");
+    static List<Path> classesWithWords() throws IOException {
+        return files(SOURCES, "Words.java").stream()
+                .filter(file -> BUNDLE.matcher(text(file)).find())
+                .toList();
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    /** {@code CourseWords.of("key")}, wherever the class is known by this name. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("classesWithWords")
+    void everyWordThatIsAskedForIsThere(Path asked) throws IOException {
+        String name = asked.getFileName().toString().replace(".java", "");
+        Matcher bundle = BUNDLE.matcher(text(asked));
+        assertTrue(bundle.find());
+        String path = bundle.group(1).replace('.', '/') + ".properties";
+        Properties words = read(RESOURCES.resolve(path));
+        Pattern call =
+                Pattern.compile(
+                        "(?<![A-Za-z])" + name + "\\.(?:of|lines)\\(\\s*\"([^\"]+)\"\\s*[,)]");
         Set<String> missing = new TreeSet<>();
         for (Path source : files(SOURCES, ".java")) {
-            if (!source.toString().contains("/unit/")
-                    && !source.getFileName()
-                            .toString()
-                            .matches("(Problem|Drawing|Unit)Words.java")) {
-                Matching.of(asked, Files.readString(source))
+            boolean another =
+                    Files.exists(source.resolveSibling(name + ".java"))
+                            && !source.resolveSibling(name + ".java").equals(asked);
+            if (!another) {
+                call.matcher(Files.readString(source))
+                        .results()
+                        .map(m -> m.group(1))
                         .filter(key -> !words.containsKey(key))
                         .forEach(missing::add);
             }
         }
         assertEquals(Set.of(), missing);
-    }
-
-    /** Calls of this room's own words only, not those of {@code ProblemWords} and its like. */
-    private static final class Matching {
-        static Stream<String> of(Pattern asked, String code) {
-            String own = code.replaceAll("(Problem|Drawing|Unit)Words\\.of", "other");
-            return asked.matcher(own).results().map(m -> m.group(1));
-        }
     }
 }

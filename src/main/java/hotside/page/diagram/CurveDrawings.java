@@ -15,34 +15,27 @@ final class CurveDrawings {
     static Picture axisExaggeration(Facts f) {
         Sketch s = new Sketch(310);
         double whole = Math.max(f.si("axisHigh"), Math.max(f.si("first"), f.si("second")));
-        bars(s, f, 60, 0, whole, "axis from zero");
-        bars(s, f, 300, f.si("axisLow"), f.si("axisHigh"), "axis cut");
+        bars(s, f, 60, 0, whole, DrawingWords.of("axes.zero"));
+        bars(s, f, 300, f.si("axisLow"), f.si("axisHigh"), DrawingWords.of("axes.cut"));
         s.words(
                 "quiet-words",
                 "start",
                 20,
                 262,
-                "The same two numbers: "
-                        + told(f.si("first"))
-                        + " and "
-                        + told(f.si("second"))
-                        + ". On the cut axis the change",
-                "looks "
-                        + DecimalHabit.spoken().write(Numbers.significant(f.si("exaggeration"), 3))
-                        + " times as large as it is.");
+                DrawingWords.lines(
+                        "axes.note",
+                        told(f.si("first")),
+                        told(f.si("second")),
+                        DecimalHabit.spoken().write(Numbers.significant(f.si("exaggeration"), 3))));
         return new Picture(
                 s,
-                "The numbers "
-                        + told(f.si("first"))
-                        + " and "
-                        + told(f.si("second"))
-                        + " as bars, twice. On an axis from zero they look nearly alike. On an axis from "
-                        + told(f.si("axisLow"))
-                        + " to "
-                        + told(f.si("axisHigh"))
-                        + " the change looks "
-                        + DecimalHabit.spoken().write(Numbers.significant(f.si("exaggeration"), 3))
-                        + " times as large as it is.");
+                DrawingWords.of(
+                        "axes.words",
+                        told(f.si("first")),
+                        told(f.si("second")),
+                        told(f.si("axisLow")),
+                        told(f.si("axisHigh")),
+                        DecimalHabit.spoken().write(Numbers.significant(f.si("exaggeration"), 3))));
     }
 
     private static void bars(Sketch s, Facts f, double x, double low, double high, String title) {
@@ -55,7 +48,8 @@ final class CurveDrawings {
         s.rect("cool", x + 20, foot - a, 40, a).rect("hot", x + 80, foot - b, 40, b);
         s.line("cool-line", x + 20, foot - a, x + 60, foot - a);
         s.line("hot-line", x + 80, foot - b, x + 120, foot - b);
-        s.middle(x + 40, foot + 18, "before").middle(x + 100, foot + 18, "after");
+        s.middle(x + 40, foot + 18, DrawingWords.lines("axes.before"))
+                .middle(x + 100, foot + 18, DrawingWords.lines("axes.after"));
         s.words("strong", "middle", x + 70, 36, title);
     }
 
@@ -87,31 +81,27 @@ final class CurveDrawings {
         s.rect("mild", 240 - width / 2 * x, 40, width * x, 165);
         s.curve("cool-line", truth).curve("hot-line", smooth);
         s.line("dash", 60, 40, 420, 40).line("dash", 60, 40 - bias * scale, 420, 40 - bias * scale);
-        s.say(20, 30, "the engine's curve").end(470, 34 - bias * scale + 18, "as smoothed");
-        s.middle(240, 222, "window: " + f.told("points") + " readings");
+        s.say(20, 30, DrawingWords.lines("peak.truth"))
+                .end(470, 34 - bias * scale + 18, DrawingWords.lines("peak.smooth"));
+        s.middle(240, 222, DrawingWords.lines("peak.window", f.told("points")));
         s.words(
                 "quiet-words",
                 "start",
                 20,
                 250,
-                "A mean over a window takes its neighbours in, and all of them lie",
-                "below a peak: the top comes out "
-                        + told(Math.abs(bias))
-                        + " too low. It leaves "
-                        + told(f.si("noiseLeft"))
-                        + " of a",
-                "scatter of " + told(f.si("noise")) + ".");
+                DrawingWords.lines(
+                        "peak.note",
+                        told(Math.abs(bias)),
+                        told(f.si("noiseLeft")),
+                        told(f.si("noise"))));
         return new Picture(
                 s,
-                "A rounded peak and the same peak after an average over a window of "
-                        + f.told("width")
-                        + ". The averaged curve lies below by "
-                        + told(Math.abs(bias))
-                        + ". Of a scatter of "
-                        + told(f.si("noise"))
-                        + " it leaves "
-                        + told(f.si("noiseLeft"))
-                        + ".");
+                DrawingWords.of(
+                        "peak.words",
+                        f.told("width"),
+                        told(Math.abs(bias)),
+                        told(f.si("noise")),
+                        told(f.si("noiseLeft"))));
     }
 
     /** Power as the area under a torque. */
@@ -128,10 +118,17 @@ final class CurveDrawings {
         s.line("edge", left, foot, 450, foot).line("edge", left, foot, left, 30);
         s.line("hot-line", left, y, x, y).circle("hot-dot", x, y, 5).circle("cool-dot", half, y, 5);
         s.line("dash", x, y, x, foot).line("dash", half, y, half, foot);
-        s.end(left - 6, y + 5, f.told("torque")).words("quiet-words", "start", 20, 24, "torque");
+        s.end(left - 6, y + 5, f.told("torque"))
+                .words("quiet-words", "start", 20, 24, DrawingWords.lines("area.torque"));
         s.middle(x, foot + 18, f.told("speed"));
         s.middle(half, foot + 18, f.told(f.si("speed") / 2, Quantity.ROTATION));
-        s.words("strong", "middle", (half + x) / 2, (y + foot) / 2, f.told("power"), "in all");
+        s.words(
+                "strong",
+                "middle",
+                (half + x) / 2,
+                (y + foot) / 2,
+                f.told("power"),
+                DrawingWords.of("area.in-all"));
         double small = f.other("power", "speed", f.si("speed") / 2);
         s.words(
                 "strong",
@@ -139,23 +136,14 @@ final class CurveDrawings {
                 (left + half) / 2,
                 (y + foot) / 2,
                 f.told(small, Quantity.POWER));
-        s.words(
-                "quiet-words",
-                "start",
-                20,
-                foot + 48,
-                "Power is the area: torque times speed (times 2π). The same torque at",
-                "half the speed is half the power.");
+        s.words("quiet-words", "start", 20, foot + 48, DrawingWords.lines("area.note"));
         return new Picture(
                 s,
-                "A rectangle whose height is a torque of "
-                        + f.told("torque")
-                        + " and whose length is a speed of "
-                        + f.told("speed")
-                        + ". Its area is the power, "
-                        + f.told("power")
-                        + ". At half the speed the same torque gives "
-                        + f.told(small, Quantity.POWER)
-                        + ".");
+                DrawingWords.of(
+                        "area.words",
+                        f.told("torque"),
+                        f.told("speed"),
+                        f.told("power"),
+                        f.told(small, Quantity.POWER)));
     }
 }

@@ -89,24 +89,16 @@ final class EngineDrawings {
         s.arrow("cool", 150, 100, 150, 68);
         s.arrow("hot", 330, 68, 330, 100);
         s.arrow("hot", 380, 162, 462, 162);
-        s.say(4, 148, "air in").end(144, 48, "compressed air out");
-        s.say(338, 48, "exhaust in, p3").end(476, 148, "out, p4");
-        s.leader(40, 252, 118, 164).middle(50, 268, "compressor", "wheel");
-        s.leader(440, 252, 360, 164).middle(432, 268, "turbine", "wheel");
+        s.say(4, 148, DrawingWords.lines("turbo.air-in"))
+                .end(144, 48, DrawingWords.lines("turbo.air-out"));
+        s.say(338, 48, DrawingWords.lines("turbo.exhaust-in"))
+                .end(476, 148, DrawingWords.lines("turbo.exhaust-out"));
+        s.leader(40, 252, 118, 164).middle(50, 268, DrawingWords.lines("turbo.compressor"));
+        s.leader(440, 252, 360, 164).middle(432, 268, DrawingWords.lines("turbo.turbine"));
         s.leader(240, 250, 216, 168).leader(240, 250, 264, 168);
-        s.middle(240, 268, "bearings,", "fed with oil").leader(240, 108, 240, 160);
-        s.middle(240, 102, "shaft");
-        s.words(
-                "quiet-words",
-                "middle",
-                240,
-                318,
-                "One shaft: what the compressor takes, the turbine must give.");
-        return new Picture(
-                s,
-                "A turbo cut along its shaft. At the left air enters the compressor wheel along the shaft and"
-                        + " leaves outwards, compressed. At the right exhaust enters from outside at p3, drives"
-                        + " the turbine wheel and leaves along the shaft at p4. One shaft in two oil-fed bearings"
-                        + " joins the wheels.");
+        s.middle(240, 268, DrawingWords.lines("turbo.bearings")).leader(240, 108, 240, 160);
+        s.middle(240, 102, DrawingWords.lines("turbo.shaft"));
+        s.words("quiet-words", "middle", 240, 318, DrawingWords.lines("turbo.note"));
+        return new Picture(s, DrawingWords.of("turbo.words"));
     }
 }

@@ -73,30 +73,31 @@ final class GateDrawings {
         s.arrow("green", 380, 190, 380, 190 + spring * scale);
         s.arrow("hot", 440, 190, 440, 190 - gas * scale);
         s.line("thin", 296, 190, 466, 190);
-        s.words("strong", "middle", 320, 208, "signal")
+        s.words("strong", "middle", 320, 208, DrawingWords.lines("forces.signal"))
                 .middle(320, 208 + Sketch.LINE, f.told(signal, Quantity.FORCE));
-        s.words("strong", "middle", 380, 180 - Sketch.LINE, "spring")
+        s.words("strong", "middle", 380, 180 - Sketch.LINE, DrawingWords.lines("forces.spring"))
                 .middle(380, 180, f.told(spring, Quantity.FORCE));
-        s.words("strong", "middle", 440, 208, "exhaust")
+        s.words("strong", "middle", 440, 208, DrawingWords.lines("forces.exhaust"))
                 .middle(440, 208 + Sketch.LINE, f.told(gas, Quantity.FORCE));
-        s.end(84, 36, "above: spring", "and open air");
-        s.end(84, 90, "below: signal");
+        s.end(84, 36, DrawingWords.lines("forces.above"));
+        s.end(84, 90, DrawingWords.lines("forces.below"));
         s.end(84, 90 + Sketch.LINE, Sketch.wrap(signalTold, 84));
-        s.say(216, seat - 20, "behind the valve:", f.told("downstream"));
-        s.middle(160, seat + 80, "under the valve: " + f.told("upstream"));
-        s.words("strong", "start", 20, seat + 106, "Lift: " + f.told("lift"));
+        s.say(216, seat - 20, DrawingWords.lines("forces.behind", f.told("downstream")));
+        s.middle(160, seat + 80, DrawingWords.lines("forces.under", f.told("upstream")));
+        s.words(
+                "strong",
+                "start",
+                20,
+                seat + 106,
+                DrawingWords.lines("forces.lift", f.told("lift")));
         return new Picture(
                 s,
-                "A gate cut open, and the forces along its stem as arrows to one scale. The signal under the"
-                        + " diaphragm pushes the valve open with "
-                        + f.told(signal, Quantity.FORCE)
-                        + ", the exhaust under the valve pushes it open with "
-                        + f.told(gas, Quantity.FORCE)
-                        + ", the spring pushes it shut with "
-                        + f.told(spring, Quantity.FORCE)
-                        + ". The lift is "
-                        + f.told("lift")
-                        + ".");
+                DrawingWords.of(
+                        "forces.words",
+                        f.told(signal, Quantity.FORCE),
+                        f.told(gas, Quantity.FORCE),
+                        f.told(spring, Quantity.FORCE),
+                        f.told("lift")));
     }
 
     /** What is inside the can. */
@@ -119,22 +120,23 @@ final class GateDrawings {
         s.rect("hot", 172, 268, 66, 40);
         s.rect("blank", 300, 126, 46, 12);
         s.arrow("cool", 376, 132, 348, 132);
-        s.say(380, 128, "signal hose:").say(380, 128 + Sketch.LINE, "some boost");
+        s.say(380, 128, DrawingWords.lines("can.hose"))
+                .say(380, 128 + Sketch.LINE, DrawingWords.lines("can.boost"));
         s.leader(360, 62, 240, 56)
-                .say(364, 60, "spring, set by")
-                .say(364, 60 + Sketch.LINE, "its preload");
+                .say(364, 60, DrawingWords.lines("can.spring"))
+                .say(364, 60 + Sketch.LINE, DrawingWords.lines("can.preload"));
         s.leader(60, 74, 124, 88)
-                .words("words", "start", 4, 58, "diaphragm,", "clamped at", "its edge");
-        s.leader(60, 210, 202, 204).say(4, 206, "stem").say(4, 206 + Sketch.LINE, "in a guide");
-        s.leader(360, 236, 236, 258).say(364, 234, "valve").leader(360, 286, 300, 284);
-        s.say(364, 290, "seat");
+                .words("words", "start", 4, 58, DrawingWords.lines("can.diaphragm"));
+        s.leader(60, 210, 202, 204)
+                .say(4, 206, DrawingWords.lines("can.stem"))
+                .say(4, 206 + Sketch.LINE, DrawingWords.lines("can.guide"));
+        s.leader(360, 236, 236, 258)
+                .say(364, 234, DrawingWords.lines("can.valve"))
+                .leader(360, 286, 300, 284);
+        s.say(364, 290, DrawingWords.lines("can.seat"));
         s.arrow("hot", 205, 326, 205, 300);
-        s.end(196, 324, "exhaust, p3");
-        return new Picture(
-                s,
-                "An actuator cut open. A diaphragm is clamped at the edge of a round can. Under it the signal"
-                        + " hose brings some boost, above it a spring pushes down. Diaphragm, stem and valve move"
-                        + " together; the valve sits on its seat with exhaust at p3 below it.");
+        s.end(196, 324, DrawingWords.lines("can.exhaust"));
+        return new Picture(s, DrawingWords.of("can.words"));
     }
 
     /** Restrictor, bleed and diaphragm, with the pressures that they leave. */
@@ -155,33 +157,33 @@ final class GateDrawings {
         s.path("edge", "M", 400, 78, "L", 306, 78, "L", 306, 128, "L", 301, 134, "L", 301, 142);
         s.circle("blank", 432, 70, 34).line("cool-line", 400, 70, 464, 70);
         s.arrow("cool", 40, 70, 100, 70).arrow("cool", 298, 142, 298, 168);
-        s.say(20, 48, "from the compressor")
-                .middle(208, 30, "restrictor", f.told("restrictorDiameter"));
-        s.end(286, 124, "bleed " + f.told("bleedDiameter")).middle(298, 186, "open air");
-        s.middle(432, 122, "diaphragm");
+        s.say(20, 48, DrawingWords.lines("bleed.from"))
+                .middle(
+                        208,
+                        30,
+                        DrawingWords.lines("bleed.restrictor", f.told("restrictorDiameter")));
+        s.end(286, 124, DrawingWords.lines("bleed.bleed", f.told("bleedDiameter")))
+                .middle(298, 186, DrawingWords.lines("bleed.air"));
+        s.middle(432, 122, DrawingWords.lines("bleed.diaphragm"));
         double foot = 292;
         s.line("edge", 20, foot, 460, foot);
         s.rect("mild", 40, foot - boost, 60, boost).rect("cool", 130, foot - signal, 60, signal);
         s.middle(70, foot - boost - 6, f.told("boost"))
                 .middle(160, foot - signal - 6, f.told("signalPressure"));
-        s.middle(70, foot + 18, "boost").middle(160, foot + 18, "signal");
-        s.say(210, foot - 56, "share of the boost: " + f.told("share"));
-        s.say(210, foot - 36, "share of a small change: " + f.told("shareOfChange"));
+        s.middle(70, foot + 18, DrawingWords.lines("bleed.boost"))
+                .middle(160, foot + 18, DrawingWords.lines("bleed.signal"));
+        s.say(232, foot - 56, DrawingWords.lines("bleed.share", f.told("share")));
+        s.say(232, foot - 36, DrawingWords.lines("bleed.of-change", f.told("shareOfChange")));
         return new Picture(
                 s,
-                "Boost reaches the gate's diaphragm through a restrictor of "
-                        + f.told("restrictorDiameter")
-                        + "; a bleed of "
-                        + f.told("bleedDiameter")
-                        + " lets some air out. Of "
-                        + f.told("boost")
-                        + " boost, "
-                        + f.told("signalPressure")
-                        + " arrive, a share of "
-                        + f.told("share")
-                        + "; of a small change of boost, "
-                        + f.told("shareOfChange")
-                        + ".");
+                DrawingWords.of(
+                        "bleed.words",
+                        f.told("restrictorDiameter"),
+                        f.told("bleedDiameter"),
+                        f.told("boost"),
+                        f.told("signalPressure"),
+                        f.told("share"),
+                        f.told("shareOfChange")));
     }
 
     /** Two ways for the gas that goes round. */
@@ -189,36 +191,35 @@ final class GateDrawings {
         Sketch s = new Sketch(330);
         scheme(s, 0, false);
         scheme(s, 165, true);
-        return new Picture(
-                s,
-                "Two schemes. Vented: the gas that passes the gate goes to the open air, and the valve works"
-                        + " against ambient pressure. Returned: it joins the turbine's exhaust in the pipe, which"
-                        + " then carries all of it, and the valve works against p4.");
+        return new Picture(s, DrawingWords.of("schemes.words"));
     }
 
     private static void scheme(Sketch s, double y, boolean returned) {
-        s.words("strong", "start", 14, y + 22, returned ? "Returned" : "Vented");
+        s.words(
+                "strong",
+                "start",
+                14,
+                y + 22,
+                DrawingWords.of(returned ? "schemes.returned" : "schemes.vented"));
         s.line("hot-line", 20, y + 66, 150, y + 66);
         s.arrow("hot", 110, y + 66, 158, y + 66);
-        s.circle("metal", 190, y + 66, 30).middle(190, y + 71, "turbine");
+        s.circle("metal", 190, y + 66, 30)
+                .middle(190, y + 71, DrawingWords.lines("schemes.turbine"));
         s.line("hot-line", 220, y + 66, 440, y + 66);
         s.arrow("hot", 410, y + 66, 466, y + 66);
-        s.say(
-                250,
-                y + 56,
-                returned ? "p4: all of the exhaust" : "p4: what the turbine lets through");
+        s.say(250, y + 56, DrawingWords.of(returned ? "schemes.p4-all" : "schemes.p4-turbine"));
         s.say(20, y + 56, "p3");
         s.path("hot-line", "M", 90, y + 66, "L", 90, y + 118, "L", 150, y + 118);
         s.circle("blank", 162, y + 118, 12).line("edge", 154, y + 110, 170, y + 126);
         if (returned) {
             s.line("hot-line", 174, y + 118, 300, y + 118);
             s.arrow("hot", 300, y + 118, 300, y + 70);
-            s.middle(235, y + 138, "behind the valve: p4");
+            s.middle(235, y + 138, DrawingWords.lines("schemes.behind-p4"));
         } else {
             s.arrow("hot", 174, y + 118, 240, y + 118);
-            s.say(250, y + 123, "open air; behind the valve: ambient");
+            s.say(250, y + 123, DrawingWords.lines("schemes.behind-air"));
         }
-        s.end(146, y + 138, "gate");
+        s.end(146, y + 138, DrawingWords.lines("schemes.gate"));
     }
 
     /** Flap, shaft, crank and rod, with the arms to scale. */
@@ -247,28 +248,31 @@ final class GateDrawings {
         double ry = Math.cos(angle);
         double rod = 90;
         s.arrow("green", topX, topY, topX + rx * rod, topY - ry * rod);
-        s.words("strong", "start", 14, 30, "rod: " + f.told("rodForce"));
-        s.say(14, 30 + Sketch.LINE, "holds the flap shut");
-        s.say(shaftX + 10, (topY + y) / 2, "crank arm " + f.told("crankArm"));
+        s.words("strong", "start", 14, 30, DrawingWords.lines("flap.rod", f.told("rodForce")));
+        s.say(14, 30 + Sketch.LINE, DrawingWords.lines("flap.holds"));
+        s.say(
+                shaftX + 10,
+                (topY + y) / 2,
+                DrawingWords.lines("flap.crank-arm", f.told("crankArm")));
         s.line("thin", shaftX, y + 66, flapX, y + 66);
         s.line("thin", shaftX, y + 8, shaftX, y + 70).line("thin", flapX, y + 54, flapX, y + 70);
-        s.middle((shaftX + flapX) / 2, y + 84, "flap arm " + f.told("flapArm"));
-        s.end(shaftX - 14, y + 5, "shaft");
-        s.say(14, y + 108, "exhaust turns the flap open with " + f.told("moment") + ";");
+        s.middle(
+                (shaftX + flapX) / 2,
+                y + 84,
+                DrawingWords.lines("flap.flap-arm", f.told("flapArm")));
+        s.end(shaftX - 14, y + 5, DrawingWords.lines("flap.shaft"));
+        s.say(14, y + 108, DrawingWords.lines("flap.turns", f.told("moment")));
         s.say(
                 14,
                 y + 108 + Sketch.LINE,
-                "a straight valve of " + f.told("equivalentSeatDiameter") + " would push as hard.");
+                DrawingWords.lines("flap.straight", f.told("equivalentSeatDiameter")));
         return new Picture(
                 s,
-                "An internal gate from the side. A flap on an arm of "
-                        + f.told("flapArm")
-                        + " turns about a shaft; outside, a crank of "
-                        + f.told("crankArm")
-                        + " is held by a rod. The exhaust turns the flap open with "
-                        + f.told("moment")
-                        + ", so the rod holds with "
-                        + f.told("rodForce")
-                        + ".");
+                DrawingWords.of(
+                        "flap.words",
+                        f.told("flapArm"),
+                        f.told("crankArm"),
+                        f.told("moment"),
+                        f.told("rodForce")));
     }
 }

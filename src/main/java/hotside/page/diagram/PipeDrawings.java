@@ -49,20 +49,14 @@ final class PipeDrawings {
                 "start",
                 10,
                 348,
-                "Bores to one scale, and the drop of each at the flow at which a pipe of",
-                f.told("diameterA")
-                        + " drops "
-                        + f.told("dropA")
-                        + ". Same length, same bends; friction goes about",
-                "with the fifth power of the bore.");
+                DrawingWords.lines("bores.note", f.told("diameterA"), f.told("dropA")));
         return new Picture(
                 s,
-                "Eight bores as circles to one scale, with the drop of each at the flow at which "
-                        + f.told("diameterA")
-                        + " drops "
-                        + f.told("dropA")
-                        + ". "
-                        + words.toString().replaceFirst("; $", "."));
+                DrawingWords.of(
+                        "bores.words",
+                        f.told("diameterA"),
+                        f.told("dropA"),
+                        words.toString().replaceFirst("; $", ".")));
     }
 
     /** A drawn bend and corners of cut pieces, with what each costs. */
@@ -77,39 +71,33 @@ final class PipeDrawings {
         double radius = Math.min(ratio, 2.4) * bore;
         arc(s, 120, 40, radius, bore, angle);
         corner(s, 300, 40, bore, angle);
-        s.words("strong", "start", 24, 20, "bend")
-                .words("strong", "start", 250, 20, "corner of cut pieces");
+        s.words("strong", "start", 24, 20, DrawingWords.lines("bend.bend"))
+                .words("strong", "start", 250, 20, DrawingWords.lines("bend.corner"));
         s.say(
                 24,
                 176,
-                "radius " + DecimalHabit.spoken().write(Numbers.significant(ratio, 2)) + " bores");
+                DrawingWords.lines(
+                        "bend.radius", DecimalHabit.spoken().write(Numbers.significant(ratio, 2))));
         double most = Math.max(smooth, Math.max(one, three));
         double scale = 250 / most;
-        bar(s, 206, "cool", smooth * scale, "bend", smooth);
-        bar(s, 240, "mild", three * scale, "three cuts", three);
-        bar(s, 274, "hot", one * scale, "one cut", one);
+        bar(s, 206, "cool", smooth * scale, DrawingWords.of("bend.bend"), smooth);
+        bar(s, 240, "mild", three * scale, DrawingWords.of("bend.three"), three);
+        bar(s, 274, "hot", one * scale, DrawingWords.of("bend.one"), one);
         s.words(
                 "quiet-words",
                 "start",
                 20,
                 322,
-                "Loss in velocity heads of a turn of "
-                        + f.told("angle")
-                        + ", to scale. At this flow",
-                "the bend costs " + f.told("drop") + ".");
+                DrawingWords.lines("bend.note", f.told("angle"), f.told("drop")));
         return new Picture(
                 s,
-                "A turn of "
-                        + f.told("angle")
-                        + " as a bend and as a corner of cut pieces. In velocity heads the bend costs "
-                        + DecimalHabit.spoken().write(Numbers.significant(smooth, 2))
-                        + ", three cuts "
-                        + DecimalHabit.spoken().write(Numbers.significant(three, 2))
-                        + ", a single cut "
-                        + DecimalHabit.spoken().write(Numbers.significant(one, 2))
-                        + ". At this flow the bend costs "
-                        + f.told("drop")
-                        + ".");
+                DrawingWords.of(
+                        "bend.words",
+                        f.told("angle"),
+                        DecimalHabit.spoken().write(Numbers.significant(smooth, 2)),
+                        DecimalHabit.spoken().write(Numbers.significant(three, 2)),
+                        DecimalHabit.spoken().write(Numbers.significant(one, 2)),
+                        f.told("drop")));
     }
 
     private static double mitre(Facts f, int joints) {
@@ -230,14 +218,20 @@ final class PipeDrawings {
         s.arrow("hot", left + 10, 33, left + 60, 33);
         s.line("edge", left, foot, left + width, foot).line("edge", left, foot, left, foot - 175);
         s.line("dash", left, foot - scale, left + width, foot - scale);
-        s.say(left + 6, foot - scale + 17, "Mach 1: the speed of sound");
+        s.say(left + 6, foot - scale + 17, DrawingWords.lines("choking.sound"));
         s.end(left - 6, foot + 4, "0").end(left - 6, foot - scale + 5, "1");
         s.curve("hot-line", points.stream().mapToDouble(Double::doubleValue).toArray());
         double in = f.si("inletMach");
         s.circle("hot-dot", left, foot - in * scale, 4);
         s.circle("hot-dot", left + width, foot - exit * scale, 4);
-        s.say(left + 8, foot - in * scale + 20, "in: " + f.told("inletMach"));
-        s.end(left + width - 4, foot - exit * scale + 24, "out: " + f.told("exitMach"));
+        s.say(
+                left + 8,
+                foot - in * scale + 20,
+                DrawingWords.lines("choking.in", f.told("inletMach")));
+        s.end(
+                left + width - 4,
+                foot - exit * scale + 24,
+                DrawingWords.lines("choking.out", f.told("exitMach")));
         s.say(left, foot + 18, "0").end(left + width, foot + 18, f.told("length"));
         boolean choked = f.si("choked") > 0.5;
         s.words(
@@ -246,26 +240,17 @@ final class PipeDrawings {
                 20,
                 foot + 44,
                 choked
-                        ? "Choked: the end runs at the speed of sound, and its pressure,"
-                        : "Friction makes the gas expand, so it speeds up towards the end.",
-                choked
-                        ? f.told("exitStatic") + ", stands above the air outside."
-                        : "The tap at the inlet reads "
-                                + f.told("drop")
-                                + " above the air outside.");
+                        ? DrawingWords.lines("choking.note-choked", f.told("exitStatic"))
+                        : DrawingWords.lines("choking.note", f.told("drop")));
         return new Picture(
                 s,
-                "The Mach number along a pipe of "
-                        + f.told("length")
-                        + ". It rises from "
-                        + f.told("inletMach")
-                        + " at the inlet to "
-                        + f.told("exitMach")
-                        + " at the open end, ever more steeply"
-                        + (choked ? ", where the pipe is choked" : "")
-                        + ". The tap at the inlet reads "
-                        + f.told("drop")
-                        + " above the air outside.");
+                DrawingWords.of(
+                        "choking.words",
+                        f.told("length"),
+                        f.told("inletMach"),
+                        f.told("exitMach"),
+                        choked ? DrawingWords.of("choking.words-choked") : "",
+                        f.told("drop")));
     }
 
     /** At a share of the way: the rest of the pipe, bends spread evenly, is a pipe too. */

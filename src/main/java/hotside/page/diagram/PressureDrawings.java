@@ -23,31 +23,23 @@ final class PressureDrawings {
         s.path("edge", "M", 296, 62, "L", 296, 130, "L", 296, 170, "L", 240, 170);
         s.circle("blank", 290, 44, 20);
         s.middle(290, 49, "p₀");
-        s.say(158, 30, "wall tap:", "static", f.told("static"));
-        s.say(316, 30, "facing the flow:", "total", f.told("total"));
+        s.say(158, 30, DrawingWords.lines("taps.tap", f.told("static")));
+        s.say(316, 30, DrawingWords.lines("taps.facing", f.told("total")));
         s.arrow("hot", 200, 175, 236, 175);
         s.words(
                 "quiet-words",
                 "start",
                 20,
                 246,
-                "The hole in the wall feels the gas press sideways. The tube stops the",
-                "gas and feels its speed too: "
-                        + f.told("dynamic")
-                        + " more at Mach "
-                        + f.told("mach")
-                        + ".");
+                DrawingWords.lines("taps.note", f.told("dynamic"), f.told("mach")));
         return new Picture(
                 s,
-                "A pipe with exhaust flowing to the right. A hole flush in its wall reads the static pressure, "
-                        + f.told("static")
-                        + ". A bent tube whose mouth faces the flow reads the total pressure, "
-                        + f.told("total")
-                        + ". The difference is "
-                        + f.told("dynamic")
-                        + " at Mach "
-                        + f.told("mach")
-                        + ".");
+                DrawingWords.of(
+                        "taps.words",
+                        f.told("static"),
+                        f.told("total"),
+                        f.told("dynamic"),
+                        f.told("mach")));
     }
 
     /** Both readings as columns from zero. */

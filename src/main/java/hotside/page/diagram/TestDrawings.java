@@ -16,45 +16,45 @@ final class TestDrawings {
         Sketch s = new Sketch(410);
         s.path("edge", "M", 20, 40, "L", 330, 40, "L", 330, 250);
         s.path("edge", "M", 330, 300, "L", 330, 330, "L", 20, 330, "L", 20, 40);
-        s.line("dash", 330, 250, 362, 278).words("quiet-words", "start", 338, 300, "door");
+        s.line("dash", 330, 250, 362, 278)
+                .words("quiet-words", "start", 338, 300, DrawingWords.lines("cell.door"));
         s.path("edge", "M", 330, 40, "L", 465, 40, "L", 465, 230, "L", 330, 230);
         s.rect("cool", 326, 90, 8, 90);
-        s.rect("metal", 90, 140, 96, 70).middle(138, 180, "engine");
+        s.rect("metal", 90, 140, 96, 70).middle(138, 180, DrawingWords.lines("cell.engine"));
         s.rect("metal", 206, 150, 70, 50)
-                .middle(241, 180, "brake")
+                .middle(241, 180, DrawingWords.lines("cell.brake"))
                 .line("edge", 186, 175, 206, 175);
-        s.circle("metal", 62, 150, 18).words("words", "middle", 62, 155, "turbo");
+        s.circle("metal", 62, 150, 18)
+                .words("words", "middle", 62, 155, DrawingWords.lines("cell.turbo"));
         s.path("hot-line", "M", 62, 168, "L", 62, 290, "L", 130, 290);
         s.arrow("hot", 130, 290, 176, 290);
-        s.rect("blank", 176, 276, 84, 28).middle(218, 295, "extraction");
+        s.rect("blank", 176, 276, 84, 28).middle(218, 295, DrawingWords.lines("cell.extraction"));
         s.arrow("hot", 260, 290, 312, 290);
-        s.circle("blank", 62, 196, 7).leader(92, 236, 69, 198).say(94, 240, "wall tap, p4");
-        s.circle("blank", 62, 222, 7).leader(92, 258, 68, 225).say(94, 262, "pipe temperature");
-        s.rect("blank", 80, 56, 70, 28).middle(115, 75, "fan").arrow("cool", 115, 84, 115, 134);
+        s.circle("blank", 62, 196, 7)
+                .leader(92, 236, 69, 198)
+                .say(94, 240, DrawingWords.lines("cell.tap"));
+        s.circle("blank", 62, 222, 7)
+                .leader(92, 258, 68, 225)
+                .say(94, 262, DrawingWords.lines("cell.pipe"));
+        s.rect("blank", 80, 56, 70, 28)
+                .middle(115, 75, DrawingWords.lines("cell.fan"))
+                .arrow("cool", 115, 84, 115, 134);
         s.circle("blank", 196, 104, 7).leader(214, 84, 200, 100);
-        s.say(206, 78, "air probe:").say(206, 78 + Sketch.LINE, "p, T, humidity");
+        s.say(206, 78, DrawingWords.lines("cell.probe"))
+                .say(206, 78 + Sketch.LINE, DrawingWords.lines("cell.probe-reads"));
         s.circle("hot-dot", 312, 60, 9).circle("hot-dot", 356, 206, 9);
-        s.leader(300, 118, 312, 70).end(318, 132, "stop").say(372, 211, "stop");
-        s.rect("blank", 344, 100, 40, 70).middle(364, 140, "desk");
-        s.say(344, 62, "control room");
-        s.leader(410, 128, 334, 120).say(398, 146, "window");
-        s.circle("mild-dot", 40, 60, 8).say(26, 30, "CO alarm").rect("green", 296, 306, 14, 20);
-        s.end(290, 324, "extinguisher");
-        s.words(
-                "quiet-words",
-                "start",
-                20,
-                354,
-                "From above. Nobody stands in line with the shaft, or in the cell while",
-                "it pulls; the extraction runs before the engine does. Your local rules",
-                "and your instructor decide what else a cell needs.");
-        return new Picture(
-                s,
-                "A test cell from above. Engine and brake stand on one shaft; the turbo is at the engine's side"
-                        + " and its exhaust goes into an extraction to the outside. A wall tap and a temperature"
-                        + " probe sit in the pipe, an air probe stands where the engine breathes, a fan blows at"
-                        + " the engine. The desk is in a control room behind a window. Emergency stops are in the"
-                        + " cell and at the desk; a carbon monoxide alarm and an extinguisher are in the cell.");
+        s.leader(300, 118, 312, 70)
+                .end(318, 132, DrawingWords.lines("cell.stop"))
+                .say(372, 211, DrawingWords.lines("cell.stop"));
+        s.rect("blank", 344, 100, 40, 70).middle(364, 140, DrawingWords.lines("cell.desk"));
+        s.say(344, 62, DrawingWords.lines("cell.room"));
+        s.leader(410, 128, 334, 120).say(398, 146, DrawingWords.lines("cell.window"));
+        s.circle("mild-dot", 40, 60, 8)
+                .say(26, 30, DrawingWords.lines("cell.alarm"))
+                .rect("green", 296, 306, 14, 20);
+        s.end(290, 324, DrawingWords.lines("cell.extinguisher"));
+        s.words("quiet-words", "start", 20, 354, DrawingWords.lines("cell.note"));
+        return new Picture(s, DrawingWords.of("cell.words"));
     }
 
     /** Letters in their order on a bench that drifts. */
@@ -89,30 +89,21 @@ final class TestDrawings {
             if (many[part] > 0) {
                 double mean = sum[part] / many[part];
                 s.line(part == 0 ? "cool-line" : "hot-line", left, mean, 455, mean);
-                s.end(part == 0 ? 150 : 250, mean - 6, "mean of " + (part == 0 ? "A" : "B"));
+                s.end(
+                        part == 0 ? 150 : 250,
+                        mean - 6,
+                        DrawingWords.lines("order.mean", part == 0 ? "A" : "B"));
             }
         }
-        s.say(30, 30, "drift of the bench, part does nothing");
+        s.say(30, 30, DrawingWords.lines("order.drift"));
         s.words(
                 "quiet-words",
                 "start",
                 30,
                 264,
-                "A: without the part (dots), B: with it (squares). For a drift of one",
-                "unit from pull to pull this order gives a false gain of "
-                        + f.told("driftBias")
-                        + " units,",
-                "with the part changed " + f.told("changes") + " times.");
+                DrawingWords.lines("order.note", f.told("driftBias"), f.told("changes")));
         return new Picture(
-                s,
-                "Pulls in the order "
-                        + order
-                        + " on a bench that drifts evenly upwards while the part does nothing. For a drift of one"
-                        + " unit from pull to pull the mean of B stands "
-                        + f.told("driftBias")
-                        + " units above the mean of A. The part is changed "
-                        + f.told("changes")
-                        + " times.");
+                s, DrawingWords.of("order.words", order, f.told("driftBias"), f.told("changes")));
     }
 
     /** Readings as dots on one line, with mean and interval. */
@@ -137,32 +128,35 @@ final class TestDrawings {
         s.rect("mild", a, 130, b - a, 22);
         s.line("mild-line", a, 126, a, 156).line("mild-line", b, 126, b, 156);
         s.line("hot-line", mean, 60, mean, 160);
-        s.middle(Math.max(90, Math.min(390, mean)), 46, "mean " + f.told("mean"));
-        s.words("quiet-words", "start", 30, 82, readings.size() + " readings");
+        s.middle(
+                Math.max(90, Math.min(390, mean)),
+                46,
+                DrawingWords.lines("interval.mean", f.told("mean")));
+        s.words(
+                "quiet-words",
+                "start",
+                30,
+                82,
+                DrawingWords.lines("interval.readings", readings.size()));
         s.middle(
                 Math.max(150, Math.min(330, (a + b) / 2)),
                 174,
-                f.told("low") + " to " + f.told("high"));
+                DrawingWords.lines("interval.from-to", f.told("low"), f.told("high")));
         s.words(
                 "quiet-words",
                 "start",
                 30,
                 206,
-                "Dots: single readings. Bar: where the true mean lies, with "
-                        + f.told("confidence"),
-                "confidence, if nothing but luck spreads them.");
+                DrawingWords.lines("interval.note", f.told("confidence")));
         return new Picture(
                 s,
-                readings.size()
-                        + " readings as dots on a line. Their mean is "
-                        + f.told("mean")
-                        + "; its interval with "
-                        + f.told("confidence")
-                        + " confidence goes from "
-                        + f.told("low")
-                        + " to "
-                        + f.told("high")
-                        + ".");
+                DrawingWords.of(
+                        "interval.words",
+                        readings.size(),
+                        f.told("mean"),
+                        f.told("confidence"),
+                        f.told("low"),
+                        f.told("high")));
     }
 
     /** The gain as one bar of two pieces, each with its interval. */
@@ -186,36 +180,39 @@ final class TestDrawings {
         split(s, f, 34, "edge", "gain", zero, scale, false);
         split(s, f, 94, "mild", "boostPart", zero, scale, true);
         split(s, f, 154, "hot", "exhaustPart", zero, scale, true);
-        s.words("strong", "start", zero + 6, 30, "whole gain " + f.told("gain"));
-        s.words("strong", "start", zero + 6, 90, "belongs to boost " + f.told("boostPart"));
-        s.words("strong", "start", zero + 6, 150, "does not " + f.told("exhaustPart"));
+        s.words("strong", "start", zero + 6, 30, DrawingWords.lines("split.whole", f.told("gain")));
+        s.words(
+                "strong",
+                "start",
+                zero + 6,
+                90,
+                DrawingWords.lines("split.boost", f.told("boostPart")));
+        s.words(
+                "strong",
+                "start",
+                zero + 6,
+                150,
+                DrawingWords.lines("split.rest", f.told("exhaustPart")));
         s.words(
                 "quiet-words",
                 "start",
                 30,
                 264,
-                "To scale. Thin lines: intervals with "
-                        + DecimalHabit.spoken()
-                                .write(Numbers.significant(f.si("confidence") * 100, 2))
-                        + " % confidence. Where one",
-                "crosses zero, the sign of that piece is not known.");
+                DrawingWords.lines(
+                        "split.note",
+                        DecimalHabit.spoken()
+                                .write(Numbers.significant(f.si("confidence") * 100, 2))));
         return new Picture(
                 s,
-                "A gain of "
-                        + f.told("gain")
-                        + " split in two. "
-                        + f.told("boostPart")
-                        + " belong to boost, between "
-                        + f.told("boostPartLow")
-                        + " and "
-                        + f.told("boostPartHigh")
-                        + "; "
-                        + f.told("exhaustPart")
-                        + " do not, between "
-                        + f.told("exhaustPartLow")
-                        + " and "
-                        + f.told("exhaustPartHigh")
-                        + ".");
+                DrawingWords.of(
+                        "split.words",
+                        f.told("gain"),
+                        f.told("boostPart"),
+                        f.told("boostPartLow"),
+                        f.told("boostPartHigh"),
+                        f.told("exhaustPart"),
+                        f.told("exhaustPartLow"),
+                        f.told("exhaustPartHigh")));
     }
 
     private static void split(

@@ -27,34 +27,37 @@ final class TurboDrawings {
         double kept = given - taken;
         double scale = 400 / Math.max(Math.max(given, taken), 1e-9);
         Sketch s = new Sketch(285);
-        s.say(20, 24, "turbine gives " + f.told(given, Quantity.SPECIFIC_ENERGY));
+        s.say(20, 24, DrawingWords.lines("balance.gives", f.told(given, Quantity.SPECIFIC_ENERGY)));
         s.rect("hot", 20, 34, given * scale, 40).line("hot-line", 20, 34, 20, 74);
-        s.say(20, 110, "compressor takes " + f.told(taken, Quantity.SPECIFIC_ENERGY));
+        s.say(
+                20,
+                110,
+                DrawingWords.lines("balance.takes", f.told(taken, Quantity.SPECIFIC_ENERGY)));
         s.rect("cool", 20, 120, taken * scale, 40).line("cool-line", 20, 120, 20, 160);
         s.rect("mild", 20 + taken * scale, 120, Math.max(0, kept) * scale, 40);
         s.line("dash", 20 + given * scale, 34, 20 + given * scale, 160);
-        s.end(20 + given * scale, 178, "bearings keep " + f.told(kept, Quantity.SPECIFIC_ENERGY));
+        s.end(
+                20 + given * scale,
+                178,
+                DrawingWords.lines("balance.keeps", f.told(kept, Quantity.SPECIFIC_ENERGY)));
         s.words(
                 "quiet-words",
                 "start",
                 20,
                 212,
-                "For each kilogram of air, to scale. The balance needs p3/p4 = "
-                        + f.told("expansionRatio")
-                        + ",",
-                "so p3 is " + f.told("inletPressure") + ". What the pipe adds to p4",
-                "comes back " + f.told("multiplication") + " times at p3.");
+                DrawingWords.lines(
+                        "balance.note",
+                        f.told("expansionRatio"),
+                        f.told("inletPressure"),
+                        f.told("multiplication")));
         return new Picture(
                 s,
-                "Bars of work for each kilogram of air, to scale. The turbine gives "
-                        + f.told(given, Quantity.SPECIFIC_ENERGY)
-                        + ", the compressor takes "
-                        + f.told(taken, Quantity.SPECIFIC_ENERGY)
-                        + ", the bearings keep the rest. This needs an expansion ratio of "
-                        + f.told("expansionRatio")
-                        + ", and every rise behind the turbine comes back "
-                        + f.told("multiplication")
-                        + " times before it.");
+                DrawingWords.of(
+                        "balance.words",
+                        f.told(given, Quantity.SPECIFIC_ENERGY),
+                        f.told(taken, Quantity.SPECIFIC_ENERGY),
+                        f.told("expansionRatio"),
+                        f.told("multiplication")));
     }
 
     /** The rise that physics asks for, and what a real wheel adds. */
@@ -71,16 +74,18 @@ final class TurboDrawings {
         s.rect("cool", 250, bestTop, 90, foot - bestTop);
         s.rect("hot", 250, 40, 90, bestTop - 40);
         s.line("dash", 80, bestTop, 350, bestTop).line("hot-line", 250, 40, 350, 40);
-        s.middle(125, foot + 20, "perfect wheel").middle(295, foot + 20, "this wheel");
-        s.say(4, foot - 22, "in:").say(4, foot - 5, f.told("inletTemperature"));
+        s.middle(125, foot + 20, DrawingWords.lines("rise.perfect"))
+                .middle(295, foot + 20, DrawingWords.lines("rise.real"));
+        s.say(4, foot - 22, DrawingWords.lines("rise.in"))
+                .say(4, foot - 5, f.told("inletTemperature"));
         s.middle(125, bestTop - 8, f.told(best, Quantity.TEMPERATURE));
         s.middle(295, 32, f.told("outletTemperature"));
-        s.say(352, (40 + bestTop) / 2, "friction and swirl:");
+        s.say(352, (40 + bestTop) / 2, DrawingWords.lines("rise.friction"));
         s.say(
                 352,
                 (40 + bestTop) / 2 + Sketch.LINE,
                 f.told(hot - best, Quantity.TEMPERATURE_DIFFERENCE));
-        s.say(352, (foot + bestTop) / 2, "pressing alone:");
+        s.say(352, (foot + bestTop) / 2, DrawingWords.lines("rise.pressing"));
         s.say(
                 352,
                 (foot + bestTop) / 2 + Sketch.LINE,
@@ -90,20 +95,15 @@ final class TurboDrawings {
                 "start",
                 30,
                 foot + 44,
-                "Rise of temperature at a pressure ratio of "
-                        + f.told("pressureRatio")
-                        + ", to scale.");
+                DrawingWords.lines("rise.note", f.told("pressureRatio")));
         return new Picture(
                 s,
-                "Two columns of temperature rise from "
-                        + f.told("inletTemperature")
-                        + ". A perfect wheel would reach "
-                        + f.told(best, Quantity.TEMPERATURE)
-                        + "; this one, with an efficiency of "
-                        + f.told("efficiency")
-                        + ", reaches "
-                        + f.told("outletTemperature")
-                        + ".");
+                DrawingWords.of(
+                        "rise.words",
+                        f.told("inletTemperature"),
+                        f.told(best, Quantity.TEMPERATURE),
+                        f.told("efficiency"),
+                        f.told("outletTemperature")));
     }
 
     /** How far the charge goes towards the coolant. */
@@ -124,33 +124,28 @@ final class TurboDrawings {
         s.span("mild", 352, left, 352, right);
         s.span("cool", 352, right, 352, foot);
         s.end(112, left + 5, f.told("inletTemperature"));
-        s.say(362, (left + right) / 2 + 5, "gone: " + f.told("effectiveness"));
+        s.say(
+                362,
+                (left + right) / 2 + 5,
+                DrawingWords.lines("cooler.gone", f.told("effectiveness")));
         s.say(
                 362,
                 Math.min(foot - 22, (right + foot) / 2 + 5),
-                "left: " + f.told(out - coolant, Quantity.TEMPERATURE_DIFFERENCE));
+                DrawingWords.lines(
+                        "cooler.left", f.told(out - coolant, Quantity.TEMPERATURE_DIFFERENCE)));
         s.end(112, foot + 5, f.told("coolantTemperature"));
-        s.middle(140, top - 26, "charge in")
-                .end(340, top - 26, "out at " + f.told("outletTemperature"));
-        s.words("quiet-words", "middle", 230, foot + 20, "coolant where it enters");
-        s.words(
-                "quiet-words",
-                "start",
-                20,
-                foot + 46,
-                "The effectiveness is the share of the way down to the coolant",
-                "that the charge goes. No cooler goes all the way.");
+        s.middle(140, top - 26, DrawingWords.lines("cooler.in"))
+                .end(340, top - 26, DrawingWords.lines("cooler.out", f.told("outletTemperature")));
+        s.words("quiet-words", "middle", 230, foot + 20, DrawingWords.lines("cooler.coolant"));
+        s.words("quiet-words", "start", 20, foot + 46, DrawingWords.lines("cooler.note"));
         return new Picture(
                 s,
-                "The charge enters the cooler at "
-                        + f.told("inletTemperature")
-                        + " and leaves at "
-                        + f.told("outletTemperature")
-                        + "; the coolant enters at "
-                        + f.told("coolantTemperature")
-                        + ". The charge goes "
-                        + f.told("effectiveness")
-                        + " of the way down to it.");
+                DrawingWords.of(
+                        "cooler.words",
+                        f.told("inletTemperature"),
+                        f.told("outletTemperature"),
+                        f.told("coolantTemperature"),
+                        f.told("effectiveness")));
     }
 
     /** Pressure and temperature before and behind the wheel. */
@@ -172,29 +167,19 @@ final class TurboDrawings {
                 f.si("outletTemperature") * t,
                 "T4",
                 f.told("outletTemperature"));
-        s.middle(110, foot + 42, "ratio " + f.told("expansionRatio"));
-        s.middle(345, foot + 42, "each kilogram gives " + f.told("specificWork"));
-        s.words(
-                "quiet-words",
-                "start",
-                20,
-                foot + 66,
-                "Pressure from zero and temperature from absolute zero, to scale.");
+        s.middle(110, foot + 42, DrawingWords.lines("expansion.ratio", f.told("expansionRatio")));
+        s.middle(345, foot + 42, DrawingWords.lines("expansion.work", f.told("specificWork")));
+        s.words("quiet-words", "start", 20, foot + 66, DrawingWords.lines("expansion.note"));
         return new Picture(
                 s,
-                "Columns before and behind the turbine, from zero and from absolute zero. Pressure falls from "
-                        + f.told("inletPressure")
-                        + " to "
-                        + f.told("outletPressure")
-                        + ", a ratio of "
-                        + f.told("expansionRatio")
-                        + "; temperature from "
-                        + f.told("inletTemperature")
-                        + " to "
-                        + f.told("outletTemperature")
-                        + ". Each kilogram gives "
-                        + f.told("specificWork")
-                        + ".");
+                DrawingWords.of(
+                        "expansion.words",
+                        f.told("inletPressure"),
+                        f.told("outletPressure"),
+                        f.told("expansionRatio"),
+                        f.told("inletTemperature"),
+                        f.told("outletTemperature"),
+                        f.told("specificWork")));
     }
 
     private static void column(

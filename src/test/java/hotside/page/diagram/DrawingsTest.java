@@ -3,6 +3,7 @@ package hotside.page.diagram;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.course.Diagram;
@@ -10,11 +11,13 @@ import hotside.relation.Relation;
 import hotside.relation.RelationException;
 import hotside.relation.Slot;
 import hotside.relation.Values;
+import hotside.speech.Language;
 import hotside.unit.UnitSystem;
 import java.io.StringReader;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -58,29 +61,52 @@ class DrawingsTest {
     /** About: letters have an average width here, and a word may be a little wider. */
     @ParameterizedTest
     @MethodSource("all")
-    void wordsStayInsideThePicture(Diagram diagram) throws Exception {
-        for (UnitSystem system : UnitSystem.values()) {
-            Picture picture = Drawings.of(diagram, typical(diagram), system, AIR);
-            NodeList texts = svg(picture).getElementsByTagName("text");
-            for (int i = 0; i < texts.getLength(); i++) {
-                Element text = (Element) texts.item(i);
-                double x = Double.parseDouble(text.getAttribute("x"));
-                double width = Sketch.width(text.getTextContent()) * 0.92;
-                double left =
-                        switch (text.getAttribute("text-anchor")) {
-                            case "start" -> x;
-                            case "end" -> x - width;
-                            default -> x - width / 2;
-                        };
-                assertTrue(
-                        left >= -8 && left + width <= Sketch.WIDTH + 8,
-                        () -> diagram.id() + ": " + text.getTextContent());
-                double y = Double.parseDouble(text.getAttribute("y"));
-                assertTrue(
-                        y > 8 && y <= picture.sketch().height(),
-                        () -> diagram.id() + " above or below: " + text.getTextContent());
+    void wordsStayInsideThePictureInEveryLanguage(Diagram diagram) throws Exception {
+        for (Language language : Language.values()) {
+            Language.speak(language);
+            for (UnitSystem system : UnitSystem.values()) {
+                wordsStayInside(
+                        diagram, Drawings.of(diagram, typical(diagram), system, AIR), language);
             }
         }
+    }
+
+    private static void wordsStayInside(Diagram diagram, Picture picture, Language language)
+            throws Exception {
+        NodeList texts = svg(picture).getElementsByTagName("text");
+        for (int i = 0; i < texts.getLength(); i++) {
+            Element text = (Element) texts.item(i);
+            double x = Double.parseDouble(text.getAttribute("x"));
+            double width = Sketch.width(text.getTextContent()) * 0.92;
+            double left =
+                    switch (text.getAttribute("text-anchor")) {
+                        case "start" -> x;
+                        case "end" -> x - width;
+                        default -> x - width / 2;
+                    };
+            String told = diagram.id() + ", " + language + ": " + text.getTextContent();
+            assertTrue(left >= -8 && left + width <= Sketch.WIDTH + 8, told);
+            double y = Double.parseDouble(text.getAttribute("y"));
+            assertTrue(y > 8 && y <= picture.sketch().height(), "above or below: " + told);
+        }
+    }
+
+    /** Words that English sentences cannot do without. */
+    @ParameterizedTest
+    @MethodSource("all")
+    void noDrawingSpeaksEnglishOnAGermanDesk(Diagram diagram) {
+        Language.speak(Language.GERMAN);
+        Picture picture = Drawings.of(diagram, typical(diagram), UnitSystem.SI_SHOP, AIR);
+        String drawn = picture.svg("d1", diagram.title()).replaceAll("<[^>]*>", " ");
+        assertFalse(drawn.matches("(?is).*\\b(the|of|and|is|with|from|air|to)\\b.*"), drawn);
+        Language.speak(Language.ENGLISH);
+        String original = Drawings.of(diagram, typical(diagram), UnitSystem.SI_SHOP, AIR).words();
+        assertNotEquals(original, picture.words());
+    }
+
+    @AfterEach
+    void speakEnglishAgain() {
+        Language.speak(Language.ENGLISH);
     }
 
     /** Every input at either end of its usual range: it draws, or says why not. */
