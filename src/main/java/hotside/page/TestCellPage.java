@@ -249,7 +249,7 @@ public final class TestCellPage {
                             Html.element(
                                     "p",
                                     "class=\"label\"",
-                                    Words.of("cell.remark." + css, capital(remark.topic()))))
+                                    Words.of("cell.remark." + css, capital(remark.title()))))
                     .append(Html.element("p", "", remark.text()))
                     .append("</div>");
         }
@@ -273,7 +273,7 @@ public final class TestCellPage {
     }
 
     private static String line(Remark remark) {
-        return "\n\n" + remark.topic() + ": " + remark.text();
+        return "\n\n" + remark.title() + ": " + remark.text();
     }
 
     private static String capital(String text) {
