@@ -132,7 +132,12 @@ public final class TestCellPage {
                                                         .shown(state.system())
                                                         .told()),
                                         "run"))
-                        .append(form.text("band", Words.of("cell.band"), "4000 to 6000", "run"))
+                        .append(
+                                form.text(
+                                        "band",
+                                        Words.of("cell.band"),
+                                        Words.of("cell.band-hint"),
+                                        "run"))
                         .append("</div><fieldset><legend>")
                         .append(Xml.escape(Words.of("cell.log")))
                         .append("</legend><div class=\"form\">");

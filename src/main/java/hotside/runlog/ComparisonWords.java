@@ -190,14 +190,14 @@ public final class ComparisonWords {
         }
         WorthSplit.Pumping pumping = split.pumping().get();
         Difference pressure = gain.band().get(pumping.from());
-        String does = pumping.power() < 0 ? "pumping.costs" : "pumping.saves";
         boolean guessed = pumping.from() == Channel.TURBINE_OUTLET_PRESSURE;
+        String does = guessed ? "pumping.if." : "pumping.that.";
         return LogWords.of(
                 "pumping",
                 pumping.from().words(),
                 moved(pressure),
                 size(pressure.value(), Quantity.PRESSURE_DIFFERENCE),
-                LogWords.of(guessed ? does + "-if" : does),
+                LogWords.of(does + (pumping.power() < 0 ? "costs" : "saves")),
                 size(pumping.power(), Quantity.POWER),
                 explains("rest", pumping.power(), split.exhaust()),
                 shown(split.unexplained(), Quantity.POWER));

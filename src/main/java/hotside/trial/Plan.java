@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
@@ -41,10 +42,20 @@ public record Plan(
     /**
      * One of the things compared.
      *
-     * @param title for people
+     * @param words what it is called, in the language spoken when they are asked for
      * @param rig with it fitted
      */
-    public record Contestant(String title, Rig rig) {}
+    public record Contestant(Supplier<String> words, Rig rig) {
+        /** One that is called the same in all languages. */
+        public Contestant(String title, Rig rig) {
+            this(() -> title, rig);
+        }
+
+        /** For people. */
+        public String title() {
+            return words.get();
+        }
+    }
 
     /**
      * @throws RigException if it cannot be run; the message says what to change

@@ -13,6 +13,7 @@ import hotside.unit.Scale;
 import hotside.unit.Typed;
 import hotside.unit.UnitSystem;
 import hotside.unit.Units;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -22,8 +23,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Reads what a person types of a plan, a prediction or a conclusion. Whatever is not understood is
@@ -48,7 +51,7 @@ public final class PlanText {
      */
     public static Plan.Contestant contestant(Rig rig, Stock stock, String text) {
         Rig fitted = rig;
-        List<String> titles = new java.util.ArrayList<>();
+        List<Supplier<String>> titles = new ArrayList<>();
         for (String item : text.split("\\+", -1)) {
             String what = item.strip();
             if (what.isEmpty() || what.equals("as-it-is")) {
@@ -57,18 +60,22 @@ public final class PlanText {
             int sign = what.indexOf('=');
             if (sign > 0) {
                 fitted = fitted.with(what.substring(0, sign).strip(), what.substring(sign + 1));
-                titles.add(what);
+                titles.add(() -> what);
             } else {
                 Part part = stock.part(what).orElseThrow(() -> noPart(what, stock));
                 fitted = fitted.with(part);
-                titles.add(part.title());
+                titles.add(part::title);
             }
         }
-        return new Plan.Contestant(
-                titles.isEmpty()
-                        ? TrialWords.of("typed.as-it-is")
-                        : String.join(TrialWords.of("typed.and"), titles),
-                fitted);
+        return new Plan.Contestant(() -> title(titles), fitted);
+    }
+
+    private static String title(List<Supplier<String>> titles) {
+        return titles.isEmpty()
+                ? TrialWords.of("typed.as-it-is")
+                : titles.stream()
+                        .map(Supplier::get)
+                        .collect(Collectors.joining(TrialWords.of("typed.and")));
     }
 
     private static RigException noPart(String id, Stock stock) {
