@@ -28,10 +28,16 @@ public final class ChartTable {
         boolean sideBySide = samePlaces(shown);
         List<Row> rows = sideBySide ? wide(shown) : tall(shown);
         StringBuilder out =
-                new StringBuilder("<details class=\"chart-data\"><summary>Data table</summary>");
+                new StringBuilder("<details class=\"chart-data\">")
+                        .append(Html.element("summary", "", Words.of("chart.data-table")));
         out.append("<div class=\"scroll\"><table>");
         caption(out, data, rows.size());
-        out.append("<thead><tr>").append(sideBySide ? "" : "<th scope=\"col\">Curve</th>");
+        out.append("<thead><tr>")
+                .append(
+                        sideBySide
+                                ? ""
+                                : Html.element(
+                                        "th", "scope=\"col\"", Words.of("chart.curve-column")));
         headings(data, shown, sideBySide)
                 .forEach(h -> out.append(cell("th scope=\"col\" class=\"number\"", h)));
         out.append("</tr></thead><tbody>");

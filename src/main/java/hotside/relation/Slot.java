@@ -277,6 +277,11 @@ public final class Slot {
         return choices;
     }
 
+    /** A choice as people read it, in the language spoken. */
+    public String told(String choice) {
+        return CardWords.card(relation + "." + name + ".is." + choice, choice);
+    }
+
     /**
      * Symbol of the unit to show in an SI shop instead of the quantity's own; null for the usual
      * one.

@@ -137,6 +137,18 @@ class BundlesTest {
         relation.inputs().stream()
                 .filter(slot -> !slot.usualReason().isEmpty())
                 .forEach(slot -> keys.add(id + ".beyond." + slot.name()));
+        relation.inputs()
+                .forEach(
+                        slot ->
+                                slot.choices()
+                                        .forEach(
+                                                c ->
+                                                        keys.add(
+                                                                id
+                                                                        + "."
+                                                                        + slot.name()
+                                                                        + ".is."
+                                                                        + c)));
         for (int i = 1; i <= relation.assumptions().size(); i++) {
             keys.add(id + ".assumes." + i);
         }
