@@ -61,6 +61,16 @@ public enum Channel {
         return label;
     }
 
+    /** What it is called in the language spoken. */
+    public String words() {
+        return CellWords.of("channel." + label);
+    }
+
+    /** What it is called in all languages, for names that a person typed. */
+    public List<String> allWords() {
+        return CellWords.all("channel." + label);
+    }
+
     public Quantity quantity() {
         return quantity;
     }

@@ -15,81 +15,47 @@ import java.util.function.UnaryOperator;
  * size that can be seen in a pull.
  */
 public enum Disturbance {
-    LEAK_BEFORE_TURBINE(
-            "exhaust leaks out before the turbine",
-            "the flange and the gasket before the turbine, cold, with smoke or soap and low pressure",
-            rig -> rig.with("turbo.inletLeak", 20e-3)),
+    LEAK_BEFORE_TURBINE(rig -> rig.with("turbo.inletLeak", 20e-3)),
     GATE_STUCK_OPEN(
-            "the gate is stuck partly open",
-            "whether the valve moves when the signal's hose is given pressure by hand",
             rig ->
                     rig.with("gate.stuck", "yes")
                             .with("gate.stuckLift", 0.8 * rig.gate().maxLift())),
-    SEAT_LEAKS(
-            "the gate's seat leaks when the valve is shut",
-            "the seat and the valve for marks and soot",
-            rig -> rig.with("gate.seatLeak", 16e-3)),
+    SEAT_LEAKS(rig -> rig.with("gate.seatLeak", 16e-3)),
     BLEED_MIS_SET(
-            "the bleed passes on more of the boost than it was set to",
-            "the bleed's screw against its mark, and the pressure at the diaphragm against the boost",
             rig -> rig.with("control.signalShare", Math.min(1, share(rig) + 0.1)),
             rig -> rig.control().kind() == Control.Kind.BLEED),
-    HOSE_OFF(
-            "the signal's hose is off the gate",
-            "the hose from the boost to the diaphragm, at both ends",
-            rig -> rig.with("control.kind", "bleed").with("control.signalShare", 0)),
+    HOSE_OFF(rig -> rig.with("control.kind", "bleed").with("control.signalShare", 0)),
     PIPE_RESTRICTED(
-            "something in the exhaust is in the way of the gas",
-            "the pipe and the muffler from inside: a loose baffle, a dented bend, a cloth",
             rig ->
                     rig.with("exhaust.mufflerBore", 0.8 * rig.exhaust().pipe().diameter())
                             .with("exhaust.mufflerLoss", 1.5)),
     COOLER_SOAKED(
-            "the charge cooler is soaked with heat",
-            "the temperature of the coolant before the pull, and how long the cooler had to recover",
             rig ->
                     rig.with(
                             "cooler.coolantTemperature",
                             Math.min(399, rig.cooler().coolantTemperature() + 25))),
-    BOOST_ZERO_SHIFTED(
-            "the boost sensor reads too much by the same amount everywhere",
-            "what it reads with the engine standing, against the barometer",
-            rig -> rig.with("sensors.boost.offset", 4e3),
-            has(Channel.BOOST)),
+    BOOST_ZERO_SHIFTED(rig -> rig.with("sensors.boost.offset", 4e3), has(Channel.BOOST)),
     TAP_CLOGGED(
-            "the tap behind the turbine is clogged, so that its gauge trails",
-            "whether its reading falls back at once when the throttle closes, and the tap for soot",
             rig -> rig.with("sensors.turbineOutletPressure.lag", 60),
             has(Channel.TURBINE_OUTLET_PRESSURE)),
-    FACTOR_WRONG(
-            "a correction factor is on that nobody meant",
-            "which standard the cell's sheet names, and the factor it prints",
-            rig -> rig.with("cell.powerFactor", rig.bench().powerFactor() * 1.04)),
+    FACTOR_WRONG(rig -> rig.with("cell.powerFactor", rig.bench().powerFactor() * 1.04)),
     GEAR_RATIO_WRONG(
-            "the gear ratio is entered wrongly",
-            "the speed that the cell shows against a tachometer on the engine",
             rig ->
                     rig.with("sensors.engineSpeed.gainError", 1.08 - 1)
                             .with("sensors.torque.gainError", 1 / 1.08 - 1),
             has(Channel.ENGINE_SPEED).and(has(Channel.TORQUE))),
     INERTIA_SETTING_WRONG(
-            "the inertia that the cell adds back is set too large",
-            "two ramps of different haste: with the right setting they agree",
             rig -> rig.with("cell.inertiaSetting", rig.bench().inertia() * 1.6),
             rig -> rig.bench().rampRate() > 0 && rig.bench().inertia() > 0);
 
-    private final String words;
-    private final String check;
     private final UnaryOperator<Rig> change;
     private final Predicate<Rig> possible;
 
-    Disturbance(String words, String check, UnaryOperator<Rig> change) {
-        this(words, check, change, rig -> true);
+    Disturbance(UnaryOperator<Rig> change) {
+        this(change, rig -> true);
     }
 
-    Disturbance(String words, String check, UnaryOperator<Rig> change, Predicate<Rig> possible) {
-        this.words = words;
-        this.check = check;
+    Disturbance(UnaryOperator<Rig> change, Predicate<Rig> possible) {
         this.change = change;
         this.possible = possible;
     }
@@ -103,14 +69,14 @@ public enum Disturbance {
         return Arrays.stream(values()).filter(d -> d.id().equals(id)).findFirst();
     }
 
-    /** What is wrong, a clause. */
+    /** What is wrong, a clause in the language spoken. */
     public String words() {
-        return words;
+        return CellWords.of("disturbance." + id());
     }
 
     /** What to look at in the shop before believing it, after "check". */
     public String check() {
-        return check;
+        return CellWords.of("disturbance." + id() + ".check");
     }
 
     /**
@@ -129,7 +95,7 @@ public enum Disturbance {
         if (!possible(rig)) {
             throw new RigException(
                     rig.id() + " cannot have \"" + id() + "\"",
-                    "a rig in which " + words + " can be");
+                    "a rig in which " + words() + " can be");
         }
         return change.apply(rig);
     }

@@ -263,12 +263,10 @@ public final class OperatingPoint {
         List<String> all = new ArrayList<>();
         all.add(regime.words());
         if (flow.duct().choked()) {
-            all.add(
-                    "the pipe is choked at its end: more flow has to lift its own pressure, whatever the"
-                            + " pressure outside");
+            all.add(CellWords.of("point.choked"));
         }
         if (boost() < 0) {
-            all.add("the charge's way loses more than the compressor adds");
+            all.add(CellWords.of("point.vacuum"));
         }
         return List.copyOf(all);
     }

@@ -16,4 +16,10 @@ public record Part(String id, String title, Map<String, String> settings) {
     public Part {
         settings = Collections.unmodifiableMap(new LinkedHashMap<>(settings));
     }
+
+    /** In the language spoken, for what is shipped. */
+    @Override
+    public String title() {
+        return CellWords.title("part." + id, title);
+    }
 }

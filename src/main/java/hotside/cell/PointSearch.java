@@ -52,10 +52,8 @@ final class PointSearch {
         double root = root(share, from, top);
         if (Double.isNaN(root)) {
             throw new RigException(
-                    breathing.rig().id()
-                            + ": turbine and compressor do not balance below a pressure ratio of "
-                            + (int) MOST,
-                    "a larger turbine, a larger gate or a softer spring");
+                    CellWords.of("point.no-balance", breathing.rig().id(), (int) MOST),
+                    CellWords.of("point.no-balance.wanted"));
         }
         return at(root, share);
     }

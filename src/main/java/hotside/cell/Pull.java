@@ -62,7 +62,8 @@ public final class Pull {
      */
     public static Pull run(Rig rig, long seed, int number) {
         if (number < 1 || number > 1000) {
-            throw new RigException("number of the pull is " + number, "1 to 1000");
+            throw new RigException(
+                    CellWords.of("pull.number", number), CellWords.of("pull.number.wanted"));
         }
         Pull pull = new Pull(rig, seed, number);
         if (rig.bench().rampRate() > 0) {
@@ -115,7 +116,7 @@ public final class Pull {
         int holds =
                 (int) Math.floor((bench.toSpeed() - bench.fromSpeed()) / bench.step() + 1e-9) + 1;
         int samples = (int) Math.max(1, Math.round(bench.hold() / bench.sampling()));
-        requireShort((double) holds * samples, MOST_SAMPLES, "shorter holds");
+        requireShort((double) holds * samples, MOST_SAMPLES, "pull.long.holds");
         for (int i = 0; i < holds; i++) {
             double speed = bench.fromSpeed() + i * bench.step();
             Optional<OperatingPoint> point = withinLimit(speed);
@@ -145,16 +146,9 @@ public final class Pull {
                         .text();
         if (rows.isEmpty()) {
             throw new RigException(
-                    "boost is beyond the cell's limit of " + limit + " where the pull begins",
-                    "a control that holds boost, or a higher cell.boostLimit");
+                    CellWords.of("pull.beyond", limit), CellWords.of("pull.beyond.wanted"));
         }
-        notes.add(
-                new Note(
-                        speed,
-                        List.of(
-                                "boost went beyond the cell's limit of "
-                                        + limit
-                                        + ": pull stopped")));
+        notes.add(new Note(speed, List.of(CellWords.of("pull.stopped", limit))));
     }
 
     private void hold(Moment moment, int samples) {
@@ -176,7 +170,7 @@ public final class Pull {
     private void ramp() {
         Bench bench = rig.bench();
         double duration = (bench.toSpeed() - bench.fromSpeed()) / bench.rampRate();
-        requireShort(duration / bench.sampling(), MOST_RAMP_SAMPLES, "a faster ramp");
+        requireShort(duration / bench.sampling(), MOST_RAMP_SAMPLES, "pull.long.ramp");
         double missing = missing(bench);
         double turning =
                 Math.max(
@@ -247,8 +241,7 @@ public final class Pull {
     private static void requireShort(double samples, int most, String remedy) {
         if (!(samples <= most)) {
             throw new RigException(
-                    "the pull would take " + Math.round(samples) + " samples",
-                    "at most " + most + ": " + remedy + " or a longer cell.sampling");
+                    CellWords.of("pull.long", Math.round(samples)), CellWords.of(remedy, most));
         }
     }
 }

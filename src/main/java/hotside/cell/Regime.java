@@ -1,34 +1,28 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.cell;
 
+import java.util.Locale;
+
 /** Who decides the boost. */
 public enum Regime {
     /** The gate is shut: the turbine gives no more than this. */
-    SHUT("the gate is shut; boost is all that the turbine can make at this speed"),
+    SHUT,
     /** The gate stands between its stops where spring, signal and exhaust balance. */
-    BALANCED("the gate stands where spring, signal and exhaust balance"),
+    BALANCED,
     /** A regulating control holds its target. */
-    HELD("the control holds its target boost"),
+    HELD,
     /** The control would hold more boost than it has, and has no less signal to give. */
-    OUT_OF_REACH_BELOW(
-            "the control gives its least signal and boost stays below its target; it is a fixed bleed here"),
+    OUT_OF_REACH_BELOW,
     /** The control would hold less boost than it has, and has no more signal to give. */
-    OUT_OF_REACH_ABOVE(
-            "the control gives all of its signal and boost stays above its target: the spring sets it"),
+    OUT_OF_REACH_ABOVE,
     /** The gate does not move, whatever pushes it. */
-    STUCK("the gate is stuck and does not answer to its signal"),
+    STUCK,
     /** The gate is on its far stop. */
-    WIDE_OPEN("the gate is wide open and cannot hold boost back: boost creeps");
+    WIDE_OPEN;
 
-    private final String words;
-
-    Regime(String words) {
-        this.words = words;
-    }
-
-    /** For people, a phrase. */
+    /** For people, a phrase in the language spoken. */
     public String words() {
-        return words;
+        return CellWords.of("regime." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
     static Regime of(Rig rig, Flow flow) {

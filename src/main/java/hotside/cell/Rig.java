@@ -89,7 +89,7 @@ public final class Rig {
     }
 
     public String title() {
-        return title;
+        return CellWords.title("rig." + id, title);
     }
 
     public Ambient ambient() {

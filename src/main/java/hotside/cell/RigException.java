@@ -13,7 +13,7 @@ public final class RigException extends RuntimeException {
      * @param expected what would have been right, a phrase; empty if the first says it
      */
     public RigException(String what, String expected) {
-        super(expected.isEmpty() ? what : what + "; expected " + expected);
+        super(expected.isEmpty() ? what : CellWords.of("expected", what, expected));
         this.what = what;
         this.expected = expected;
     }

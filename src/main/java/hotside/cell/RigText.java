@@ -33,7 +33,8 @@ final class RigText {
                 typed instanceof Typed.NotUnderstood not
                         ? not.message()
                         : ((Typed.Ambiguous) typed).question();
-        throw new RigException(path + " is \"" + text + "\": " + why.replaceFirst("\\.$", ""), "");
+        throw new RigException(
+                CellWords.of("value.unread", path, text, why.replaceFirst("\\.$", "")), "");
     }
 
     private static String choice(String path, Slot slot, String word) {
@@ -41,7 +42,8 @@ final class RigText {
             return word;
         }
         throw new RigException(
-                path + " is \"" + word + "\"", "one of: " + String.join(", ", slot.choices()));
+                CellWords.of("value.word", path, word),
+                CellWords.of("value.one-of", String.join(", ", slot.choices())));
     }
 
     /**
@@ -53,12 +55,12 @@ final class RigText {
         }
         String unit = slot.quantity().siScale().label();
         throw new RigException(
-                path + " is " + tell(value, unit),
-                tell(slot.min(), unit) + " to " + tell(slot.max(), unit));
+                CellWords.of("value.range", path, tell(value, unit)),
+                CellWords.of("value.range.wanted", tell(slot.min(), unit), tell(slot.max(), unit)));
     }
 
     private static String tell(double value, String unit) {
-        return (Numbers.plain(value) + " " + unit).strip();
+        return (DecimalHabit.spoken().write(Numbers.plain(value)) + " " + unit).strip();
     }
 
     static RigException unknown(String path, Iterable<String> known) {
@@ -66,8 +68,9 @@ final class RigText {
         known.forEach(paths::add);
         var near = Nearest.sorted(path, paths);
         return new RigException(
-                "a rig has no value \"" + path + "\"",
-                "one of those nearest in spelling: "
-                        + String.join(", ", near.subList(0, Math.min(6, near.size()))));
+                CellWords.of("value.unknown", path),
+                CellWords.of(
+                        "value.nearest",
+                        String.join(", ", near.subList(0, Math.min(6, near.size())))));
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.content;
 
+import hotside.speech.Phrases;
+
 /**
  * Something wrong in a file: what, where, what was expected, how to mend it.
  *
@@ -20,6 +22,8 @@ public record Finding(
         Excerpt excerpt,
         String expected,
         String mend) {
+    private static final Phrases WORDS = Phrases.of("hotside.content.words");
+
     private static final int LONGEST_PHRASE = 400;
     private static final int LINE_NUMBER_WIDTH = 6;
 
@@ -55,10 +59,10 @@ public record Finding(
             out.append('\n').append(" ".repeat(shown.length() + excerpt.caret())).append('^');
         }
         if (!expected.isEmpty()) {
-            out.append("\n  expected: ").append(expected);
+            out.append("\n  ").append(WORDS.get("finding.expected", expected));
         }
         if (!mend.isEmpty()) {
-            out.append("\n  to mend:  ").append(mend);
+            out.append("\n  ").append(WORDS.get("finding.mend", mend));
         }
         return out.toString();
     }

@@ -6,6 +6,7 @@ import hotside.content.Once;
 import hotside.relation.Relation;
 import hotside.relation.Slot;
 import hotside.relation.SlotScale;
+import hotside.speech.Phrases;
 import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import hotside.unit.Scale;
@@ -29,6 +30,8 @@ public final class RelationLessons {
     private static final int MINUTES = 0;
 
     private static final int DIGITS = 4;
+
+    private static final Phrases WORDS = Phrases.of("hotside.course.relations");
 
     private RelationLessons() {}
 
@@ -67,27 +70,35 @@ public final class RelationLessons {
     private static String text(Relation relation) {
         StringBuilder out = new StringBuilder();
         out.append(plain(relation.says())).append("\n\n$$").append(relation.tex()).append("$$\n\n");
-        out.append("On the command line: `work ").append(relation.id()).append("`\n\n");
-        out.append("## What goes in\n\n");
-        out.append(table(relation.inputs(), true));
-        out.append("\n## What comes out\n\n");
-        out.append(table(relation.outputs(), false));
-        out.append("\n## What it takes for granted\n\n");
+        out.append(WORDS.get("command", relation.id())).append("\n\n");
+        out.append(heading("inputs"));
+        out.append(table(relation.inputs(), true)).append('\n');
+        out.append(heading("outputs"));
+        out.append(table(relation.outputs(), false)).append('\n');
+        out.append(heading("assumes"));
         relation.assumptions().forEach(line -> out.append("- ").append(plain(line)).append('\n'));
         List<String> reasons = reasons(relation);
         if (!reasons.isEmpty()) {
-            out.append("\n## Where it gets doubtful\n\n");
+            out.append('\n').append(heading("doubtful"));
             reasons.forEach(line -> out.append("- ").append(line).append('\n'));
         }
-        return out.append("\n## Try it\n").toString();
+        return out.append('\n').append(heading("try")).toString();
+    }
+
+    private static String heading(String key) {
+        return "## " + WORDS.get(key) + "\n\n";
     }
 
     private static String table(List<Slot> slots, boolean inputs) {
         StringBuilder out = new StringBuilder();
-        out.append(
-                inputs
-                        ? "| Slot | | Meaning | SI unit | Good range |\n|---|---|---|---|---|\n"
-                        : "| Slot | | Meaning | SI unit |\n|---|---|---|---|\n");
+        out.append("| ")
+                .append(WORDS.get("column.slot"))
+                .append(" | | ")
+                .append(WORDS.get("column.meaning"))
+                .append(" | ")
+                .append(WORDS.get("column.unit"))
+                .append(inputs ? " | " + WORDS.get("column.range") : "")
+                .append(inputs ? " |\n|---|---|---|---|---|\n" : " |\n|---|---|---|---|\n");
         for (Slot slot : slots) {
             String unit = slot.quantity().siScale().told();
             out.append("| `")
@@ -107,7 +118,7 @@ public final class RelationLessons {
     private static String optional(Slot slot) {
         String choices = slot.choices().isEmpty() ? "" : ": " + String.join(", ", slot.choices());
         return choices
-                + slot.fallback().map(value -> "; if left out, " + told(slot, value)).orElse("");
+                + slot.fallback().map(value -> WORDS.get("left-out", told(slot, value))).orElse("");
     }
 
     private static String told(Slot slot, Object value) {
@@ -122,7 +133,7 @@ public final class RelationLessons {
         String high = shown(slot, slot.usualMax());
         Scale scale = SlotScale.of(slot, UnitSystem.SI_SHOP);
         double low = scale.fromSi(slot.usualMin(), slot.quantity(), Units.STANDARD_ATMOSPHERE);
-        return DecimalHabit.spoken().write(Numbers.upTo(low, DIGITS)) + " to " + high;
+        return WORDS.get("range", DecimalHabit.spoken().write(Numbers.upTo(low, DIGITS)), high);
     }
 
     private static String shown(Slot slot, double value) {
@@ -136,11 +147,11 @@ public final class RelationLessons {
         for (Slot slot : relation.inputs()) {
             if (!slot.usualReason().isEmpty()) {
                 reasons.add(
-                        plain(slot.meaning())
-                                + " outside "
-                                + range(slot)
-                                + ": "
-                                + plain(slot.usualReason()));
+                        WORDS.get(
+                                "outside",
+                                plain(slot.meaning()),
+                                range(slot),
+                                plain(slot.usualReason())));
             }
         }
         return reasons;

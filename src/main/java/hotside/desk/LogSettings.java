@@ -109,7 +109,10 @@ final class LogSettings {
                                                 "logs.corrected",
                                                 file.name(),
                                                 c.standard(),
-                                                Numbers.significant(c.factor(), 4)));
+                                                DecimalHabit.spoken()
+                                                        .write(
+                                                                Numbers.significant(
+                                                                        c.factor(), 4))));
                                 notes.addAll(c.cautions());
                             });
         }

@@ -11,8 +11,10 @@ import hotside.runlog.LogReader;
 import hotside.runlog.LogReading;
 import hotside.runlog.Mapping;
 import hotside.runlog.ReadOptions;
+import hotside.speech.Language;
 import hotside.trial.Trial;
 import hotside.unit.Quantity;
+import hotside.unit.Shown;
 import hotside.unit.UnitSystem;
 import hotside.unit.Units;
 import java.io.IOException;
@@ -44,6 +46,8 @@ final class RunLogsPlace implements Place {
     private final Supplier<Trial> sample;
     private final AtomicBoolean stop = new AtomicBoolean();
     private final Map<String, LogSource> sources = new LinkedHashMap<>();
+    private final Map<String, Written> written = new LinkedHashMap<>();
+    private Language drawn = Language.spoken();
     private RunLogsState state = RunLogsState.fresh(UnitSystem.SI_SHOP);
     private int chartWidth = CHART_WIDTH;
     private int opened;
@@ -86,6 +90,42 @@ final class RunLogsPlace implements Place {
     @Override
     public void open() {
         page.show(RunLogsPage.html(state), RunLogsPage.text(state));
+        if (drawn != Language.spoken() && !state.busy()) {
+            drawn = Language.spoken();
+            translate();
+        }
+    }
+
+    /** What was said of the files in another language is said anew. */
+    private void translate() {
+        written.replaceAll(this::rewritten);
+        boolean compared = state.result().isPresent();
+        if (!sources.isEmpty()) {
+            readAll(Map.copyOf(sources), compared ? this::compare : () -> {});
+        }
+    }
+
+    /**
+     * What the place itself has written into a field.
+     *
+     * @param words in the language spoken
+     * @param text as it was written
+     */
+    private record Written(Supplier<String> words, String text) {}
+
+    private void write(String field, Supplier<String> words) {
+        written.put(field, new Written(words, words.get()));
+        state = state.typed(field, words.get());
+    }
+
+    /** In the language spoken, unless somebody has typed something else since. */
+    private Written rewritten(String field, Written old) {
+        if (!state.field(field).equals(old.text)) {
+            return old;
+        }
+        Written now = new Written(old.words, old.words.get());
+        state = state.typed(field, now.text);
+        return now;
     }
 
     @Override
@@ -154,17 +194,16 @@ final class RunLogsPlace implements Place {
     void openTrial(Trial trial) {
         state.files().forEach(file -> state = state.without(file.key()));
         sources.clear();
+        written.clear();
         List<LogSource> more = new ArrayList<>();
         double ambient = trial.plan().parts().get(0).rig().ambient().pressure();
         for (int i = 0; i < trial.logs().size(); i++) {
             String key = "f" + (opened + 1 + i);
             more.add(LogSource.of(trial.logName(i), trial.logs().get(i)));
-            state = state.typed(key + "-label", trial.partOf(i));
-            state =
-                    state.typed(
-                            key + "-barometer",
-                            hotside.unit.Shown.of(ambient, Quantity.PRESSURE, state.system(), 5)
-                                    .text());
+            int pull = i;
+            UnitSystem system = state.system();
+            write(key + "-label", () -> trial.partOf(pull));
+            write(key + "-barometer", () -> Shown.of(ambient, Quantity.PRESSURE, system, 5).text());
         }
         read(more);
     }
@@ -223,6 +262,10 @@ final class RunLogsPlace implements Place {
     }
 
     private void readAll(Map<String, LogSource> keyed) {
+        readAll(keyed, () -> {});
+    }
+
+    private void readAll(Map<String, LogSource> keyed, Runnable then) {
         if (state.busy()) {
             return;
         }
@@ -248,6 +291,7 @@ final class RunLogsPlace implements Place {
                     state = state.busy(false);
                     read.forEach(file -> state = state.with(file));
                     open();
+                    then.run();
                 },
                 this::failed);
     }

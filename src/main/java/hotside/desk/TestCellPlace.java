@@ -12,6 +12,7 @@ import hotside.page.TestCellPage;
 import hotside.page.TestCellState;
 import hotside.page.Words;
 import hotside.runlog.ComparisonException;
+import hotside.speech.Language;
 import hotside.trial.Conclusion;
 import hotside.trial.Judgement;
 import hotside.trial.Plan;
@@ -50,6 +51,9 @@ final class TestCellPlace implements Place {
     private TestCellState state;
     private Optional<Trial> trial = Optional.empty();
     private Optional<Prediction> prediction = Optional.empty();
+    private Optional<Conclusion> concluded = Optional.empty();
+    private Language drawn = Language.spoken();
+    private String band = Words.of("cell.band-hint");
     private int chartWidth = CHART_WIDTH;
 
     /**
@@ -81,7 +85,25 @@ final class TestCellPlace implements Place {
 
     @Override
     public void open() {
+        boolean other = drawn != Language.spoken();
+        if (other) {
+            translate();
+        }
         page.show(TestCellPage.html(state), TestCellPage.text(state));
+        if (other) {
+            concluded.ifPresent(this::judge);
+        }
+    }
+
+    /** What was said in another language is said anew; a field that nobody changed, too. */
+    private void translate() {
+        drawn = Language.spoken();
+        if (state.field("band").equals(band)) {
+            state = state.typed("band", Words.of("cell.band-hint"));
+        }
+        band = Words.of("cell.band-hint");
+        state = state.running(state.running()).unjudged();
+        state = state.in(state.system(), trial.map(this::view));
     }
 
     @Override
@@ -178,6 +200,7 @@ final class TestCellPlace implements Place {
 
     private void done(Trial made) {
         trial = Optional.of(made);
+        concluded = Optional.empty();
         try {
             state = state.result(view(made));
         } catch (ComparisonException e) {
@@ -275,7 +298,12 @@ final class TestCellPlace implements Place {
             page.replace(TestCellPage.JUDGED, TestCellPage.judged(state));
             return;
         }
-        Plan plan = trial.get().plan();
+        judge(conclusion);
+    }
+
+    private void judge(Conclusion conclusion) {
+        concluded = Optional.of(conclusion);
+        Plan plan = trial.orElseThrow().plan();
         UnitSystem system = state.system();
         worker.run(
                 () -> Judgement.of(plan, prediction.orElseThrow(), conclusion, system),

@@ -231,7 +231,7 @@ public final class CalculatorCard {
                                                             ? " selected"
                                                             : "")
                                             .append('>')
-                                            .append(Xml.escape(choice))
+                                            .append(Xml.escape(slot.told(choice)))
                                             .append("</option>"));
             out.append("</select>");
         } else {

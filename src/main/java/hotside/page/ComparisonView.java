@@ -321,9 +321,14 @@ public final class ComparisonView {
                                         low > 0 && low < first
                                                 ? Words.of(
                                                         "comparison.axes-say",
-                                                        Numbers.significant(
-                                                                ChartExaggeration.of(low, first),
-                                                                2))
+                                                        DecimalHabit.spoken()
+                                                                .write(
+                                                                        Numbers.significant(
+                                                                                ChartExaggeration
+                                                                                        .of(
+                                                                                                low,
+                                                                                                first),
+                                                                                2)))
                                                 : Words.of("comparison.axes-same")));
         out.append("<div class=\"figures\">");
         figure(out, part + "-power", honest);
@@ -387,7 +392,7 @@ public final class ComparisonView {
     }
 
     private Axis speedAxis() {
-        return Axis.aroundData(Channel.SPEED.words(), "rev/min");
+        return Axis.aroundData(Channel.SPEED.words(), scale(Quantity.ROTATION).told());
     }
 
     /** Pressures and temperatures are differences to nobody here: shown as they are. */

@@ -7,7 +7,9 @@ import hotside.runlog.Channel;
 import hotside.runlog.Column;
 import hotside.runlog.PowerCorrection;
 import hotside.runlog.RunLog;
+import hotside.unit.DecimalHabit;
 import hotside.unit.Quantity;
+import hotside.unit.Scale;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -105,7 +107,7 @@ public final class RunLogsPage {
                                                 form.text(
                                                         file.key() + "-barometer",
                                                         Words.of("logs.barometer"),
-                                                        "101.3 kPa abs",
+                                                        Words.of("logs.barometer-hint"),
                                                         "reread"))
                                         .append("</div>")
                                         .append(columns(file, log, form)));
@@ -128,7 +130,7 @@ public final class RunLogsPage {
         List<String> known =
                 log.columns().stream()
                         .filter(c -> c.channel() != Channel.UNKNOWN)
-                        .map(c -> c.channel().words() + (c.unit().isEmpty() ? "" : ", " + c.unit()))
+                        .map(c -> c.channel().words() + unit(c))
                         .toList();
         StringBuilder out =
                 new StringBuilder(
@@ -151,6 +153,13 @@ public final class RunLogsPage {
                 .append(form.button("reread", file.key(), Words.of("logs.reread"), false))
                 .append("</div>")
                 .toString();
+    }
+
+    /** The unit of a known column, in the language spoken. */
+    private static String unit(Column column) {
+        return column.unit().isEmpty()
+                ? ""
+                : ", " + Scale.of(column.channel().quantity(), column.unit()).told();
     }
 
     private static String findings(List<Finding> findings) {
@@ -182,14 +191,18 @@ public final class RunLogsPage {
                 + Html.element("h2", "", Words.of("logs.compare"))
                 + Html.element("p", "", Words.of("logs.compare-say"))
                 + "<div class=\"form\">"
-                + form.text("band", Words.of("logs.band"), "4000 to 6000", "compare")
+                + form.text("band", Words.of("logs.band"), Words.of("cell.band-hint"), "compare")
                 + form.text(
                         "worth",
                         Words.of("logs.worth"),
                         Words.of("logs.worth-hint", boost),
                         "compare")
                 + form.text("without", Words.of("logs.without"), "300 " + power, "compare")
-                + form.text("displacement", Words.of("logs.displacement"), "4.6 L", "compare")
+                + form.text(
+                        "displacement",
+                        Words.of("logs.displacement"),
+                        DecimalHabit.spoken().write("4.6 L"),
+                        "compare")
                 + form.select("standard", Words.of("logs.standard"), standards)
                 + form.text("air", Words.of("logs.air"), "25 °C", "compare")
                 + form.text("humidity", Words.of("logs.humidity"), "40 %", "compare")

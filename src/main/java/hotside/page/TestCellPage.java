@@ -132,7 +132,12 @@ public final class TestCellPage {
                                                         .shown(state.system())
                                                         .told()),
                                         "run"))
-                        .append(form.text("band", Words.of("cell.band"), "4000 to 6000", "run"))
+                        .append(
+                                form.text(
+                                        "band",
+                                        Words.of("cell.band"),
+                                        Words.of("cell.band-hint"),
+                                        "run"))
                         .append("</div><fieldset><legend>")
                         .append(Xml.escape(Words.of("cell.log")))
                         .append("</legend><div class=\"form\">");
@@ -249,7 +254,7 @@ public final class TestCellPage {
                             Html.element(
                                     "p",
                                     "class=\"label\"",
-                                    Words.of("cell.remark." + css, capital(remark.topic()))))
+                                    Words.of("cell.remark." + css, capital(remark.title()))))
                     .append(Html.element("p", "", remark.text()))
                     .append("</div>");
         }
@@ -273,7 +278,7 @@ public final class TestCellPage {
     }
 
     private static String line(Remark remark) {
-        return "\n\n" + remark.topic() + ": " + remark.text();
+        return "\n\n" + remark.title() + ": " + remark.text();
     }
 
     private static String capital(String text) {

@@ -36,7 +36,7 @@ public record TestCellState(
         typed.put("warm-up", "0");
         typed.put("interval", "10 min");
         typed.put("hold", "");
-        typed.put("band", "4000 to 6000");
+        typed.put("band", Words.of("cell.band-hint"));
         typed.put("log-boost", "true");
         return new TestCellState(
                 stock, typed, Optional.empty(), Optional.empty(), Optional.empty(), false, system);

@@ -70,7 +70,8 @@ final class WorkingHtml {
         if (value instanceof List<?> readings) {
             return Xml.escape(Told.row(readings, slot.quantity(), shop, ambient));
         }
-        return Xml.escape(String.valueOf(value));
+        String text = String.valueOf(value);
+        return Xml.escape(slot.kind() == Slot.Kind.CHOICE ? slot.told(text) : text);
     }
 
     private static String leftOut(Step step) {

@@ -71,7 +71,7 @@ final class Figures {
                 planned.put(
                         name,
                         new ChartPlan.Planned(
-                                "pull " + (i + 1) + ", " + letter,
+                                ProblemWords.of("plan.pull", i + 1, letter),
                                 contest.rig(),
                                 new RigChange.Settings(Map.of())));
                 seen.add(letter);
@@ -125,11 +125,11 @@ final class Figures {
                                                         channel,
                                                         channels.size() > 1))));
         Set<String> headings = new LinkedHashSet<>();
-        channels.forEach(c -> headings.add(words(c)));
+        channels.forEach(c -> headings.add(c.words()));
         Channel over = plan.over();
         return framed(
                 curves,
-                words(over),
+                over.words(),
                 over.quantity(),
                 over.quantity().shown(system),
                 String.join(", ", headings),
@@ -139,10 +139,10 @@ final class Figures {
     private Figure.Curve curve(
             ChartPlan.Pulls plan, String name, Pull pull, Channel channel, boolean several) {
         String say = plan.pulls().get(name).say();
-        String label = several ? words(channel) + (say.isEmpty() ? "" : ", " + say) : say;
+        String label = several ? channel.words() + (say.isEmpty() ? "" : ", " + say) : say;
         return new Figure.Curve(
                 name + "." + channel.label(),
-                label.isEmpty() ? words(channel) : label,
+                label.isEmpty() ? channel.words() : label,
                 channel.quantity(),
                 channel.quantity().shown(system),
                 column(pull, plan.over()),
@@ -157,11 +157,6 @@ final class Figures {
                 .map(Row::readings)
                 .map(readings -> scale.fromSi(readings.get(channel), quantity, ambient))
                 .toList();
-    }
-
-    /** A channel's name for people: {@code turbine outlet pressure}. */
-    static String words(Channel channel) {
-        return channel.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
     }
 
     /**

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A plan as it was written, not yet tied to rigs.
@@ -25,6 +26,11 @@ import java.util.stream.Collectors;
  */
 record PlanDraft(String order, int warmUp, double interval, OptionalDouble hold, Set<Channel> log) {
     private static final int LONGEST = 400;
+
+    private static final Set<String> FREE = Set.of("free", "frei");
+    private static final Set<String> ALL = Set.of("all", "everything", "alle", "alles");
+    private static final Set<String> NONE = Set.of("none", "nothing", "keine", "nichts");
+    private static final String BETWEEN = "[,;\\n]|\\band\\b|\\bund\\b";
 
     /** Never written down besides: they are always logged. */
     private static final Set<Channel> ALWAYS =
@@ -54,7 +60,9 @@ record PlanDraft(String order, int warmUp, double interval, OptionalDouble hold,
             PlanLine line, String text, Set<String> letters, UnitSystem system) {
         try {
             if (text.length() > LONGEST) {
-                throw new RigException("this line is too long", "at most " + LONGEST + " letters");
+                throw new RigException(
+                        ProblemWords.of("plan.too-long"),
+                        ProblemWords.of("plan.too-long.wanted", LONGEST));
             }
             switch (line) {
                 case ORDER -> order(text, letters);
@@ -77,15 +85,16 @@ record PlanDraft(String order, int warmUp, double interval, OptionalDouble hold,
 
     private static String order(String text, Set<String> letters) {
         String order = text.toUpperCase(Locale.ROOT).replaceAll("[\\s,;·–→>-]", "");
-        String wanted = "the letters " + String.join(", ", letters) + ", one a pull, such as ABBA";
+        String wanted = ProblemWords.of("plan.letter.wanted", String.join(", ", letters));
         for (int i = 0; i < order.length(); i++) {
             if (!letters.contains(order.substring(i, i + 1))) {
-                throw new RigException("the order has a \"" + order.charAt(i) + "\"", wanted);
+                throw new RigException(ProblemWords.of("plan.letter", order.charAt(i)), wanted);
             }
         }
         if (order.isEmpty() || order.length() > MOST_PULLS) {
             throw new RigException(
-                    "the order has " + order.length() + " pulls", "1 to " + MOST_PULLS);
+                    ProblemWords.of("plan.pulls", order.length()),
+                    ProblemWords.of("plan.pulls.wanted", MOST_PULLS));
         }
         return order;
     }
@@ -94,30 +103,32 @@ record PlanDraft(String order, int warmUp, double interval, OptionalDouble hold,
     private static final int MOST_WARM_UP = 20;
 
     private static int warmUp(String text) {
-        String number = text.strip().replaceFirst("\\s*pulls?$", "");
+        String number = text.strip().replaceFirst("\\s*(?i:pulls?|Messung(?:en)?)$", "");
         boolean whole = number.matches("\\d{1,3}");
         if (!whole || Integer.parseInt(number) > MOST_WARM_UP) {
             throw new RigException(
-                    "the number of warm-up pulls is \"" + text.strip() + "\"",
-                    "a whole number, 0 to " + MOST_WARM_UP);
+                    ProblemWords.of("plan.warm-up.unread", text.strip()),
+                    ProblemWords.of("plan.warm-up.wanted", MOST_WARM_UP));
         }
         return Integer.parseInt(number);
     }
 
     private static void within(double interval) {
         if (!(interval >= 60 && interval <= 86_400)) {
-            throw new RigException("pulls cannot follow each other so", "one minute to a day");
+            throw new RigException(
+                    ProblemWords.of("plan.apart"), ProblemWords.of("plan.apart.wanted"));
         }
     }
 
     private static OptionalDouble hold(String text, UnitSystem system) {
         OptionalDouble boost =
                 PlanText.boost(
-                        text.strip().toLowerCase(Locale.ROOT).equals("free") ? "" : text,
+                        FREE.contains(text.strip().toLowerCase(Locale.ROOT)) ? "" : text,
                         system,
                         hotside.unit.Units.STANDARD_ATMOSPHERE);
         if (boost.isPresent() && !(boost.getAsDouble() > 0 && boost.getAsDouble() < 4e5)) {
-            throw new RigException("this boost cannot be held", "0 to 400 kPa, or free");
+            throw new RigException(
+                    ProblemWords.of("plan.held"), ProblemWords.of("plan.held.wanted"));
         }
         return boost;
     }
@@ -125,14 +136,14 @@ record PlanDraft(String order, int warmUp, double interval, OptionalDouble hold,
     /** Names as columns have them, or in words; joined by commas. */
     private static Set<Channel> log(String text) {
         String all = plain(text);
-        if (all.equals("all") || all.equals("everything")) {
+        if (ALL.contains(all)) {
             return EnumSet.allOf(Channel.class);
         }
         Set<Channel> channels = EnumSet.noneOf(Channel.class);
-        if (all.equals("none") || all.equals("nothing")) {
+        if (NONE.contains(all)) {
             return channels;
         }
-        for (String name : text.split("[,;\\n]|\\band\\b", -1)) {
+        for (String name : text.split(BETWEEN, -1)) {
             if (!name.isBlank()) {
                 channels.add(channel(name));
             }
@@ -143,27 +154,45 @@ record PlanDraft(String order, int warmUp, double interval, OptionalDouble hold,
     private static Channel channel(String name) {
         String wanted = plain(name);
         return Arrays.stream(Channel.values())
-                .filter(c -> plain(c.label()).equals(wanted) || plain(words(c)).equals(wanted))
+                .filter(c -> names(c).anyMatch(n -> plain(n).equals(wanted)))
                 .findFirst()
                 .orElseThrow(
                         () ->
                                 new RigException(
-                                        "nothing is called \"" + name.strip() + "\" in the cell",
-                                        "names joined by commas out of: " + known()));
+                                        ProblemWords.of("plan.channel", name.strip()),
+                                        ProblemWords.of("plan.channel.wanted", known())));
+    }
+
+    /** In all languages: a plan may be marked at another desk than it was written at. */
+    private static Stream<String> names(Channel channel) {
+        return Stream.concat(Stream.of(channel.label()), channel.allWords().stream());
+    }
+
+    /** A line of a file with its words in the language spoken. */
+    static String spoken(String line) {
+        return FREE.contains(line)
+                ? ProblemWords.of("plan.free")
+                : Arrays.stream(line.split(", ", -1))
+                        .map(PlanDraft::spokenName)
+                        .collect(Collectors.joining(", "));
+    }
+
+    private static String spokenName(String name) {
+        return Arrays.stream(Channel.values())
+                .filter(c -> c.allWords().contains(name))
+                .findFirst()
+                .map(Channel::words)
+                .orElse(name);
     }
 
     private static String plain(String text) {
-        return text.toLowerCase(Locale.ROOT).replaceAll("[^a-z]", "");
-    }
-
-    static String words(Channel channel) {
-        return Figures.words(channel);
+        return text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]", "");
     }
 
     private static String known() {
         return Arrays.stream(Channel.values())
                 .filter(c -> !ALWAYS.contains(c))
-                .map(PlanDraft::words)
+                .map(Channel::words)
                 .collect(Collectors.joining(", "));
     }
 }

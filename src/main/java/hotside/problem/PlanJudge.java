@@ -61,7 +61,9 @@ final class PlanJudge {
 
     /** Its lines with the variant's numbers. */
     static List<String> model(Task.Devise task, Variant variant) {
-        return task.model().stream().map(line -> variant.shown().getOrDefault(line, line)).toList();
+        return task.model().stream()
+                .map(line -> variant.shown().getOrDefault(line, PlanDraft.spoken(line)))
+                .toList();
     }
 
     List<Fault> faults() {
@@ -79,13 +81,13 @@ final class PlanJudge {
 
     private void time() {
         double all = (draft.warmUp() + draft.order().length()) * draft.interval();
-        String takes = "All pulls together take " + Math.round(all / 60) + " min. ";
+        String takes = ProblemWords.of("plan.takes", Math.round(all / 60));
         Optional<Double> most = task.wants().time().map(t -> number(t, Quantity.TIME));
         if (most.isPresent() && all > most.get() * (1 + 1e-9)) {
             add(
                     PlanLine.INTERVAL,
                     "takes-too-long",
-                    takes + "There are " + Math.round(most.get() / 60) + " min.");
+                    takes + " " + ProblemWords.of("plan.time", Math.round(most.get() / 60)));
         }
         good.put(PlanLine.INTERVAL, takes);
     }
@@ -105,26 +107,25 @@ final class PlanJudge {
             add(
                     PlanLine.ORDER,
                     "nothing-compared",
-                    "Every pull is made with " + String.join("", used) + ": nothing is compared.");
+                    ProblemWords.of("plan.nothing-compared", String.join("", used)));
             return false;
         }
         List<String> letters = List.copyOf(used);
         Plan plan = task.contest().plan(draft, letters, variant.givens());
         int last = letters.size() - 1;
-        List<String> changes = plan.changes(last);
-        String pair = letters.get(last) + " against " + letters.get(0);
-        String asked = wants.after() + " against " + wants.before();
+        List<String> changes = plan.changesInWords(last);
+        String pair = ProblemWords.of("plan.against", letters.get(last), letters.get(0));
+        String asked = ProblemWords.of("plan.against", wants.after(), wants.before());
         add(
                 PlanLine.ORDER,
                 changes.size() > 1 ? "two-changes" : "wrong-parts",
                 changes.size() > 1
-                        ? pair
-                                + " changes two things at once: "
-                                + String.join(" and ", changes)
-                                + ". No pull tells which of them did it; the question is about "
-                                + asked
-                                + "."
-                        : "The question is about " + asked + ", not about " + pair + ".");
+                        ? ProblemWords.of(
+                                "plan.two-changes",
+                                pair,
+                                String.join(ProblemWords.of("plan.and"), changes),
+                                asked)
+                        : ProblemWords.of("plan.wrong-parts", asked, pair));
         return false;
     }
 
@@ -154,9 +155,7 @@ final class PlanJudge {
             blame(order);
         }
         said(PlanLine.ORDER, order);
-        good.put(
-                PlanLine.WARM_UP,
-                "So many pulls let the cell settle well enough for what is asked.");
+        good.put(PlanLine.WARM_UP, ProblemWords.of("plan.settled"));
         boost(remark(appraisal, "boost"));
         log();
         Remark change = remark(appraisal, "one change");
@@ -190,19 +189,13 @@ final class PlanJudge {
             return;
         }
         String text =
-                "Single pulls stray by "
-                        + shown(appraisal.scatter())
-                        + ", so this plan finds a gain four times out of five if it is "
-                        + shown(resolution)
-                        + " or more; "
-                        + shown(sees.get())
-                        + " is wanted.";
+                ProblemWords.of(
+                        "plan.sees",
+                        shown(appraisal.scatter()),
+                        shown(resolution),
+                        shown(sees.get()));
         if (resolution > sees.get()) {
-            add(
-                    PlanLine.ORDER,
-                    "too-few-pulls",
-                    text
-                            + " More pulls narrow it with the root of their number; a warm-up and longer waits keep single ones together.");
+            add(PlanLine.ORDER, "too-few-pulls", text + " " + ProblemWords.of("plan.more-pulls"));
         } else {
             good.put(PlanLine.ORDER, text);
         }
@@ -281,19 +274,17 @@ final class PlanJudge {
                 task.wants().log().stream()
                         .filter(channel -> !draft.log().contains(channel))
                         .sorted()
-                        .map(PlanDraft::words)
+                        .map(Channel::words)
                         .toList();
         if (missing.isEmpty()) {
-            good.put(PlanLine.LOG, "What is needed to explain a gain is logged.");
+            good.put(PlanLine.LOG, ProblemWords.of("plan.logged"));
         } else {
             add(
                     PlanLine.LOG,
                     "not-logged",
-                    "Not logged: "
-                            + String.join(", ", missing)
-                            + ". Without "
-                            + (missing.size() == 1 ? "it" : "them")
-                            + " a gain may be seen and not explained.");
+                    ProblemWords.of(
+                            missing.size() == 1 ? "plan.not-logged.one" : "plan.not-logged.many",
+                            String.join(", ", missing)));
         }
     }
 }

@@ -32,10 +32,7 @@ final class PlanMarker {
     }
 
     private static Optional<Verdict> waits() {
-        return Optional.of(
-                said(
-                        Verdict.Kind.ASK,
-                        "A plan is judged as a whole: fill in the other lines too, so that each can be read."));
+        return Optional.of(said(Verdict.Kind.ASK, ProblemWords.of("plan.waits")));
     }
 
     private static Verdict said(Verdict.Kind kind, String feedback) {
@@ -67,9 +64,7 @@ final class PlanMarker {
         // Of parts that are not those of the question nothing more can be said.
         String good = judge.good(line);
         return good.isEmpty()
-                ? said(
-                        Verdict.Kind.ASK,
-                        "Of this line more can be said once the order holds what the question is about.")
+                ? said(Verdict.Kind.ASK, ProblemWords.of("plan.more-once-asked"))
                 : said(Verdict.Kind.RIGHT, good.strip());
     }
 }

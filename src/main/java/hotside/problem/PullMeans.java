@@ -37,12 +37,16 @@ public record PullMeans(List<String> heads, List<List<String>> rows) {
                     .ifPresent(
                             means ->
                                     columns.computeIfAbsent(
-                                                    Figures.words(means.channel()),
+                                                    means.channel().words(),
                                                     name -> new ArrayList<>())
                                             .add(given));
         }
         String order = split.plan().get(PlanLine.ORDER.ordinal()).replaceAll("[^A-Z]", "");
-        List<String> heads = new ArrayList<>(List.of("pull", "part"));
+        List<String> heads =
+                new ArrayList<>(
+                        List.of(
+                                ProblemWords.of("plan.pull-column"),
+                                ProblemWords.of("plan.part-column")));
         columns.forEach((name, givens) -> heads.add(name + ", " + unit(variant, givens)));
         List<List<String>> rows = new ArrayList<>();
         Map<Character, Integer> made = new LinkedHashMap<>();

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.relation;
 
-import hotside.speech.Translations;
+import hotside.unit.DecimalHabit;
 import hotside.unit.Quantity;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * A relation of the trade: pure core functions wrapped for teaching. Calculators, problems, answer
@@ -30,9 +31,6 @@ import java.util.stream.Collectors;
  * }</pre>
  */
 public final class Relation {
-    /** By {@code id.title}, {@code id.says}, {@code id.slot}, {@code id.step.name}. */
-    static final Translations CARDS = Translations.of("hotside.relation.cards");
-
     private final String id;
     private final String title;
     private final String topic;
@@ -83,17 +81,17 @@ public final class Relation {
     }
 
     public String title() {
-        return CARDS.find(id + ".title").orElse(title);
+        return CardWords.card(id + ".title", title);
     }
 
     public String topic() {
         String key = topic.toLowerCase(Locale.ROOT).replace(' ', '-');
-        return CARDS.find("topic." + key).orElse(topic);
+        return CardWords.card("topic." + key, topic);
     }
 
     /** What it is, in one or two plain sentences. */
     public String says() {
-        return CARDS.find(id + ".says").orElse(says);
+        return CardWords.card(id + ".says", says);
     }
 
     /** The law in TeX. */
@@ -109,8 +107,11 @@ public final class Relation {
         return outputs;
     }
 
+    /** What it takes for granted, phrases. */
     public List<String> assumptions() {
-        return assumptions;
+        return IntStream.range(0, assumptions.size())
+                .mapToObj(i -> CardWords.card(id + ".assumes." + (i + 1), assumptions.get(i)))
+                .toList();
     }
 
     /** Where it comes from, with what was read and what is from memory. */
@@ -203,7 +204,8 @@ public final class Relation {
             throw e;
         } catch (RuntimeException e) {
             // Out of range anything may fail: a root that has no bracket, a share above one.
-            throw new RelationException("", id + ": no result for " + named(inputs, arranged), e);
+            throw new RelationException(
+                    "", RelationWords.of("no-result", id, named(inputs, arranged)), e);
         }
     }
 
@@ -280,7 +282,7 @@ public final class Relation {
         if (unsound >= 0) {
             String output = outputs.get(unsound).name();
             throw new RelationException(
-                    output, id + ": no finite " + output + " for " + named(inputs, arranged));
+                    output, RelationWords.of("not-finite", id, output, named(inputs, arranged)));
         }
         return working;
     }
@@ -305,8 +307,7 @@ public final class Relation {
         for (String name : given.names()) {
             if (!inputIndex.containsKey(name)) {
                 throw new RelationException(
-                        name,
-                        id + ": no input named \"" + name + "\"; its inputs are " + listOf(inputs));
+                        name, RelationWords.of("input.unknown", id, name, listOf(inputs)));
             }
         }
         Object[] arranged = new Object[inputs.size()];
@@ -314,18 +315,7 @@ public final class Relation {
             Slot slot = inputs.get(i);
             Object value = given.get(slot.name());
             if (value == null) {
-                value =
-                        slot.fallback()
-                                .orElseThrow(
-                                        () ->
-                                                new RelationException(
-                                                        slot.name(),
-                                                        id
-                                                                + ": "
-                                                                + slot.name()
-                                                                + " is missing ("
-                                                                + slot.meaning()
-                                                                + ")"));
+                value = slot.fallback().orElseThrow(() -> missing(slot));
             }
             if (guarded) {
                 check(slot, value);
@@ -335,50 +325,53 @@ public final class Relation {
         return arranged;
     }
 
+    private RelationException missing(Slot slot) {
+        return new RelationException(
+                slot.name(), RelationWords.of("input.missing", id, slot.name(), slot.meaning()));
+    }
+
+    private RelationException outside(String key, Slot slot, Object value) {
+        return new RelationException(
+                slot.name(),
+                RelationWords.of(
+                        key,
+                        id,
+                        slot.name(),
+                        DecimalHabit.spoken().write(String.valueOf(value)),
+                        slot.rangeText()));
+    }
+
     private void check(Slot slot, Object value) {
         switch (slot.kind()) {
             case NUMBER -> {
                 if (!(value instanceof Double number)) {
-                    throw wrongKind(slot, value, "one number");
+                    throw wrongKind(slot, value, RelationWords.of("kind.number"));
                 }
                 if (!slot.admits(number)) {
-                    throw new RelationException(
-                            slot.name(),
-                            id
-                                    + ": "
-                                    + slot.name()
-                                    + " = "
-                                    + number
-                                    + " is outside "
-                                    + slot.rangeText());
+                    throw outside("input.outside", slot, number);
                 }
             }
             case NUMBERS -> {
                 if (!(value instanceof List<?> list) || list.isEmpty()) {
-                    throw wrongKind(slot, value, "a row of numbers");
+                    throw wrongKind(slot, value, RelationWords.of("kind.numbers"));
                 }
                 for (Object reading : list) {
                     if (!(reading instanceof Double number) || !slot.admits(number)) {
-                        throw new RelationException(
-                                slot.name(),
-                                id
-                                        + ": "
-                                        + slot.name()
-                                        + " holds "
-                                        + reading
-                                        + ", outside "
-                                        + slot.rangeText());
+                        throw outside("input.holds", slot, reading);
                     }
                 }
             }
             case CHOICE -> {
                 if (!(value instanceof String word) || !slot.choices().contains(word)) {
-                    throw wrongKind(slot, value, "one of " + String.join(", ", slot.choices()));
+                    throw wrongKind(
+                            slot,
+                            value,
+                            RelationWords.of("kind.choice", String.join(", ", slot.choices())));
                 }
             }
             case TEXT -> {
                 if (!(value instanceof String)) {
-                    throw wrongKind(slot, value, "text");
+                    throw wrongKind(slot, value, RelationWords.of("kind.text"));
                 }
             }
         }
@@ -386,8 +379,7 @@ public final class Relation {
 
     private RelationException wrongKind(Slot slot, Object value, String expected) {
         return new RelationException(
-                slot.name(),
-                id + ": " + slot.name() + " = " + value + " is not what is expected: " + expected);
+                slot.name(), RelationWords.of("input.kind", id, slot.name(), value, expected));
     }
 
     private static Values named(List<Slot> slots, Object[] values) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.relation;
 
+import hotside.unit.DecimalHabit;
 import hotside.unit.Quantity;
 import hotside.unit.UnitSystem;
 import java.util.List;
@@ -225,7 +226,7 @@ public final class Slot {
     }
 
     public String meaning() {
-        return Relation.CARDS.find(relation + "." + name).orElse(meaning);
+        return CardWords.card(relation + "." + name, meaning);
     }
 
     public double min() {
@@ -259,7 +260,7 @@ public final class Slot {
     public String usualReason() {
         return usualReason.isEmpty()
                 ? usualReason
-                : Relation.CARDS.find(relation + ".beyond." + name).orElse(usualReason);
+                : CardWords.card(relation + ".beyond." + name, usualReason);
     }
 
     /** A {@code Double}, {@code List<Double>} or {@code String} to start from. */
@@ -274,6 +275,11 @@ public final class Slot {
 
     public List<String> choices() {
         return choices;
+    }
+
+    /** A choice as people read it, in the language spoken. */
+    public String told(String choice) {
+        return CardWords.card(relation + "." + name + ".is." + choice, choice);
     }
 
     /**
@@ -301,10 +307,20 @@ public final class Slot {
 
     /** The range as people write it, in SI: {@code (0.0, 0.2] m}. */
     public String rangeText() {
-        String low = min == -Double.MAX_VALUE ? "(-inf" : (minExcluded ? "(" : "[") + min;
-        String high = max == Double.MAX_VALUE ? "inf)" : max + (maxExcluded ? ")" : "]");
-        String unit = quantity.siScale().label();
-        return low + ", " + high + (unit.isEmpty() ? "" : " " + unit);
+        boolean endless = min == -Double.MAX_VALUE;
+        String low =
+                (endless || minExcluded ? "(" : "[")
+                        + (endless ? RelationWords.of("range.lowest") : end(min));
+        String high =
+                max == Double.MAX_VALUE
+                        ? RelationWords.of("range.highest") + ")"
+                        : end(max) + (maxExcluded ? ")" : "]");
+        String unit = quantity.siScale().told();
+        return RelationWords.of("range", low, high) + (unit.isEmpty() ? "" : " " + unit);
+    }
+
+    private static String end(double value) {
+        return DecimalHabit.spoken().write(String.valueOf(value));
     }
 
     private static final class Draft {

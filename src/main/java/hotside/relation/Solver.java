@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.relation;
 
+import hotside.unit.DecimalHabit;
 import hotside.unit.Numbers;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -81,11 +82,11 @@ public final class Solver {
         Slot slot = relation.slot(unknown).filter(s -> relation.isInput(unknown)).orElse(null);
         if (slot == null || slot.kind() != Slot.Kind.NUMBER) {
             throw new RelationException(
-                    unknown, relation.id() + ": \"" + unknown + "\" is not an input to solve for");
+                    unknown, RelationWords.of("solve.input", relation.id(), unknown));
         }
         if (!relation.isOutput(output)) {
             throw new RelationException(
-                    output, relation.id() + ": \"" + output + "\" is not an output");
+                    output, RelationWords.of("solve.output", relation.id(), output));
         }
         if (!astray) {
             checkOthers(relation, slot, others);
@@ -173,13 +174,7 @@ public final class Solver {
             for (int i = 0; i < grid.length; i++) {
                 flat = hits(i) ? flat + 1 : 0;
                 if (flat == FLAT_POINTS) {
-                    throw fault(
-                            slot.name()
-                                    + " cannot be told from "
-                                    + reached()
-                                    + ": every value from about "
-                                    + shown(grid[i + 1 - FLAT_POINTS], slot)
-                                    + " on gives it");
+                    throw fault("solve.flat", reached(), shown(grid[i + 1 - FLAT_POINTS], slot));
                 }
             }
         }
@@ -211,42 +206,34 @@ public final class Solver {
         private RelationException none() {
             double[] reached =
                     Arrays.stream(misses).filter(Double::isFinite).map(m -> m + target).toArray();
-            return fault(
-                    "no "
-                            + slot.name()
-                            + " in "
-                            + slot.range(lowest(slot), highest(slot)).rangeText()
-                            + " gives "
-                            + reached()
-                            + (reached.length == 0
-                                    ? "; the relation has no result there"
-                                    : "; it goes from "
-                                            + Numbers.significant(
-                                                    Arrays.stream(reached).min().orElseThrow(), 5)
-                                            + " to "
-                                            + Numbers.significant(
-                                                    Arrays.stream(reached).max().orElseThrow(),
-                                                    5)));
+            String range = slot.range(lowest(slot), highest(slot)).rangeText();
+            return reached.length == 0
+                    ? fault("solve.none-at-all", range, reached())
+                    : fault(
+                            "solve.none",
+                            range,
+                            reached(),
+                            told(Arrays.stream(reached).min().orElseThrow()),
+                            told(Arrays.stream(reached).max().orElseThrow()));
         }
 
         private RelationException several(List<Double> roots) {
             return fault(
-                    "more than one "
-                            + slot.name()
-                            + " gives "
-                            + reached()
-                            + ": "
-                            + roots.stream()
-                                    .map(r -> shown(r, slot))
-                                    .collect(Collectors.joining(", ")));
+                    "solve.several",
+                    reached(),
+                    roots.stream()
+                            .map(r -> shown(r, slot))
+                            .collect(Collectors.joining(RelationWords.of("solve.between"))));
         }
 
         private String reached() {
-            return output + " = " + Numbers.plain(target);
+            return output + " = " + DecimalHabit.spoken().write(Numbers.plain(target));
         }
 
-        private RelationException fault(String what) {
-            return new RelationException(slot.name(), relation.id() + ": " + what);
+        private RelationException fault(String key, Object... fillings) {
+            List<Object> all = new ArrayList<>(List.of(relation.id(), slot.name()));
+            all.addAll(Arrays.asList(fillings));
+            return new RelationException(slot.name(), RelationWords.of(key, all.toArray()));
         }
     }
 
@@ -298,8 +285,7 @@ public final class Solver {
         double high = highest(slot);
         if (low == -Double.MAX_VALUE || high == Double.MAX_VALUE) {
             throw new RelationException(
-                    slot.name(),
-                    relation.id() + ": " + slot.name() + " has no bounded range to look in");
+                    slot.name(), RelationWords.of("solve.unbounded", relation.id(), slot.name()));
         }
         double edge = 1e-12 * (high - low);
         low = slot.minExcluded() ? low + edge : low;
@@ -350,7 +336,11 @@ public final class Solver {
     }
 
     private static String shown(double value, Slot slot) {
-        String unit = slot.quantity().siScale().label();
-        return Numbers.significant(value, 5) + (unit.isEmpty() ? "" : " " + unit);
+        String unit = slot.quantity().siScale().told();
+        return told(value) + (unit.isEmpty() ? "" : " " + unit);
+    }
+
+    private static String told(double value) {
+        return DecimalHabit.spoken().write(Numbers.significant(value, 5));
     }
 }

@@ -96,13 +96,13 @@ public final class Working {
     }
 
     private String told(String step, String text) {
-        return Relation.CARDS.find(relation.id() + ".step." + step).orElse(text);
+        return CardWords.step(relation.id(), step, text);
     }
 
     /** Warns, if the condition holds, that an assumption is weakened. */
     public void caution(boolean when, String about, Supplier<String> text) {
         if (when && cautions != null) {
-            cautions.add(new Caution(about, text.get()));
+            cautions.add(new Caution(about, CardWords.caution(text.get())));
         }
     }
 

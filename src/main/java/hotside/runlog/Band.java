@@ -29,6 +29,6 @@ public record Band(double low, double high) {
 
     /** {@code 4000 to 6500 rev/min}. */
     public String words() {
-        return Speeds.rpm(low) + " to " + Speeds.rpm(high) + " rev/min";
+        return LogWords.of("band", Speeds.rpm(low), Speeds.rpm(high));
     }
 }

@@ -31,20 +31,25 @@ public enum Channel {
     UNKNOWN(Quantity.AS_MEASURED, "unknown");
 
     private final Quantity quantity;
-    private final String words;
+    private final String heading;
 
-    Channel(Quantity quantity, String words) {
+    Channel(Quantity quantity, String heading) {
         this.quantity = quantity;
-        this.words = words;
+        this.heading = heading;
     }
 
     public Quantity quantity() {
         return quantity;
     }
 
-    /** What it is called in a sentence. */
+    /** What it is called in a sentence, in the language spoken. */
     public String words() {
-        return words;
+        return LogWords.of("channel." + id());
+    }
+
+    /** What it is called at the head of a column that this program writes, in English. */
+    String heading() {
+        return heading;
     }
 
     /** What it is called in files and on the command line, such as {@code manifold-pressure}. */

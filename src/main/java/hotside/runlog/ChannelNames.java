@@ -55,7 +55,7 @@ final class ChannelNames {
                         : Reference.valueOf(head[1].toUpperCase(Locale.ROOT));
         Meaning meaning = new Meaning(channel, unmarked, Reference.NONE);
         byKey.putIfAbsent(key(channel.id()), meaning);
-        byKey.putIfAbsent(key(channel.words()), meaning);
+        byKey.putIfAbsent(key(channel.heading()), meaning);
         for (String spelling : line.substring(colon + 1).split("\\|")) {
             byKey.put(key(spelling), meaning);
             spellings.put(spelling.strip(), spelling.strip());

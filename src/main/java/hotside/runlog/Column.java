@@ -12,6 +12,6 @@ package hotside.runlog;
 public record Column(String header, Channel channel, String unit) {
     /** A column that is in SI already and named by its channel. */
     public static Column of(Channel channel) {
-        return new Column(channel.words(), channel, channel.quantity().siScale().label());
+        return new Column(channel.heading(), channel, channel.quantity().siScale().label());
     }
 }

@@ -133,8 +133,7 @@ public final class Comparison {
     public Comparison(List<Part> parts, Settings settings) {
         this.settings = settings;
         if (parts.size() < FEWEST || parts.size() > MOST) {
-            throw new ComparisonException(
-                    "Two to six parts can be compared, not " + parts.size() + ".");
+            throw new ComparisonException(LogWords.of("compare.parts", parts.size()));
         }
         parts.forEach(Comparison::checkPower);
         this.band = settings.band.orElseGet(() -> shared(parts));
@@ -146,13 +145,11 @@ public final class Comparison {
         for (Run run : part.runs()) {
             if (!run.pull().has(Channel.SPEED) || !run.pull().has(Channel.POWER)) {
                 throw new ComparisonException(
-                        run.pull().log().name()
-                                + " has no engine speed with power or torque, so there is nothing to compare. Say which"
-                                + " columns they are: --map \"NAME=power kW\".");
+                        LogWords.of("compare.no-power", run.pull().log().name()));
             }
         }
         if (part.runs().isEmpty()) {
-            throw new ComparisonException("There is no pull in " + part.label() + ".");
+            throw new ComparisonException(LogWords.of("compare.no-pull", part.label()));
         }
     }
 
@@ -164,10 +161,7 @@ public final class Comparison {
         for (Run run : parts.stream().flatMap(p -> p.runs().stream()).toList()) {
             Band reach = curve(run, Channel.POWER).reach();
             if (reach == null) {
-                throw new ComparisonException(
-                        "In "
-                                + run.words()
-                                + " power was read at one speed at most. A pull runs over many.");
+                throw new ComparisonException(LogWords.of("compare.one-speed", run.words()));
             }
             low = Math.max(low, reach.low());
             high = Math.min(high, reach.high());
@@ -176,11 +170,10 @@ public final class Comparison {
         }
         if (!(low < high)) {
             throw new ComparisonException(
-                    "The pulls share no speeds. The narrowest is "
-                            + narrowest.words()
-                            + ", "
-                            + curve(narrowest, Channel.POWER).reach().words()
-                            + "; state a band that most of them cover: --band 3000..5000.");
+                    LogWords.of(
+                            "compare.nothing-shared",
+                            narrowest.words(),
+                            curve(narrowest, Channel.POWER).reach().words()));
         }
         return new Band(low, high);
     }
@@ -193,25 +186,24 @@ public final class Comparison {
             if (Double.isNaN(power.mean(band))) {
                 Band reach = power.reach();
                 leftOut.add(
-                        "Left out: "
-                                + run.words()
-                                + " does not cover "
-                                + band.words()
-                                + " without a gap"
-                                + (reach == null ? "." : "; it holds " + reach.words() + "."));
+                        reach == null
+                                ? LogWords.of("compare.left-out", run.words(), band.words())
+                                : LogWords.of(
+                                        "compare.left-out-holds",
+                                        run.words(),
+                                        band.words(),
+                                        reach.words()));
             } else {
                 kept.add(run);
             }
         }
         if (kept.isEmpty()) {
             throw new ComparisonException(
-                    "No pull of "
-                            + part.label()
-                            + " covers "
-                            + band.words()
-                            + " without a gap. "
-                            + String.join(" ", leftOut)
-                            + " State a band that they cover: --band 3000..5000.");
+                    LogWords.of(
+                            "compare.none-covers",
+                            part.label(),
+                            band.words(),
+                            String.join(" ", leftOut)));
         }
         return new Part(part.label(), kept);
     }

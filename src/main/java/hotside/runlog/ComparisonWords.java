@@ -42,23 +42,19 @@ public final class ComparisonWords {
         gain.byWorth().ifPresent(split -> says.addAll(byWorth(gain, power, split)));
         gain.byRegression().ifPresent(split -> says.add(byRegression(gain, split)));
         if (gain.byRegression().isEmpty()) {
-            says.add(
-                    "Manifold pressure is not in both logs, so nothing tells how much of the gain belongs to boost.");
+            says.add(LogWords.of("regression.no-boost"));
         }
         return says;
     }
 
     private String headline(Gain gain, Difference power) {
-        return quoted(gain.after())
-                + " gives "
-                + size(power.value(), Quantity.POWER)
-                + (power.value() < 0 ? " less" : " more")
-                + " than "
-                + quoted(gain.before())
-                + " on average over "
-                + comparison.band().words()
-                + interval(power, Quantity.POWER)
-                + ".";
+        return LogWords.of(
+                power.value() < 0 ? "gain.less" : "gain.more",
+                quoted(gain.after()),
+                size(power.value(), Quantity.POWER),
+                quoted(gain.before()),
+                comparison.band().words(),
+                interval(power, Quantity.POWER));
     }
 
     private String interval(Difference d, Quantity quantity) {
@@ -70,42 +66,30 @@ public final class ComparisonWords {
     }
 
     private String interval(double value, double half, Quantity quantity) {
-        return "; with "
-                + DecimalHabit.spoken().write(Numbers.upTo(100 * confidence, DIGITS))
-                + " % confidence between "
-                + shown(value - half, quantity)
-                + " and "
-                + shown(value + half, quantity);
+        return LogWords.of(
+                "interval",
+                DecimalHabit.spoken().write(Numbers.upTo(100 * confidence, DIGITS)),
+                shown(value - half, quantity),
+                shown(value + half, quantity));
     }
 
     private String repeats(Gain gain, Difference power) {
         int before = gain.before().runs().size();
         int after = gain.after().runs().size();
         if (power.estimate().isEmpty()) {
-            return "That stands on "
-                    + pulls(before)
-                    + " with "
-                    + quoted(gain.before())
-                    + " and "
-                    + pulls(after)
-                    + " with "
-                    + quoted(gain.after())
-                    + ". Nothing shows how far a single pull strays, so there is no interval, and luck or drift of the bench"
-                    + " could have made any part of it. Repeats are needed: three pulls with each part at least, in an order"
-                    + " such as A B B A A B, so that drift falls out.";
+            return LogWords.of(
+                    "repeats.single",
+                    pulls(before),
+                    quoted(gain.before()),
+                    pulls(after),
+                    quoted(gain.after()));
         }
-        double half = power.halfWidth(confidence);
-        String stands = "That stands on " + before + " and " + after + " pulls. ";
-        return Math.abs(power.value()) <= half
-                ? stands
-                        + "The interval holds zero: luck alone could have made this difference. More pulls, or steadier ones, would"
-                        + " narrow it."
-                : stands
-                        + "Luck is a bad explanation of it; drift is not ruled out unless the order of the pulls was mixed.";
+        boolean zero = Math.abs(power.value()) <= power.halfWidth(confidence);
+        return LogWords.of(zero ? "repeats.zero" : "repeats.clear", before, after);
     }
 
     private static String pulls(int n) {
-        return n == 1 ? "one pull" : n + " pulls";
+        return n == 1 ? LogWords.of("pulls.one") : LogWords.of("pulls.many", n);
     }
 
     private String moved(Gain gain) {
@@ -113,22 +97,23 @@ public final class ComparisonWords {
         for (Map.Entry<Channel, Difference> e : gain.band().entrySet()) {
             Channel channel = e.getKey();
             if (channel != Channel.POWER && channel != Channel.TORQUE) {
-                moves.add(channel.words() + " " + change(e.getValue(), channel));
+                moves.add(change(e.getValue(), channel));
             }
         }
-        return moves.isEmpty()
-                ? ""
-                : "What else changed, on average over the band: " + String.join("; ", moves) + ".";
+        return moves.isEmpty() ? "" : LogWords.of("moved", String.join("; ", moves));
     }
 
     private String change(Difference d, Channel channel) {
         Quantity quantity = difference(channel);
-        String by =
-                d.value() == 0
-                        ? "as before"
-                        : (d.value() > 0 ? "up " : "down ") + size(d.value(), quantity);
         double half = d.halfWidth(confidence);
-        return Double.isNaN(half) ? by : by + " ± " + shown(half, quantity);
+        boolean known = !Double.isNaN(half);
+        if (d.value() == 0) {
+            return known
+                    ? LogWords.of("moved.same-within", channel.words(), shown(half, quantity))
+                    : LogWords.of("moved.same", channel.words());
+        }
+        String by = size(d.value(), quantity) + (known ? " ± " + shown(half, quantity) : "");
+        return LogWords.of(d.value() > 0 ? "moved.up" : "moved.down", channel.words(), by);
     }
 
     /** What a difference of two readings of a channel is a measure of. */
@@ -142,69 +127,58 @@ public final class ComparisonWords {
 
     private String response(Gain gain, Difference r) {
         double level = comparison.responseLevel().orElseThrow();
-        String start =
-                "A manifold pressure of "
-                        + shown(level, Quantity.PRESSURE)
-                        + " is reached at "
-                        + Speeds.rpm(r.before())
-                        + " rev/min with "
-                        + quoted(gain.before())
-                        + " and at "
-                        + Speeds.rpm(r.after())
-                        + " with "
-                        + quoted(gain.after())
-                        + ": ";
-        String by =
-                Speeds.rpm(Math.abs(r.value()))
-                        + " rev/min "
-                        + (r.value() < 0 ? "earlier" : "later");
         double half = r.halfWidth(confidence);
-        return start
-                + by
-                + (Double.isNaN(half) ? "" : ", ± " + Speeds.rpm(half))
-                + ". Only pulls of one ramp rate can be compared so.";
+        return LogWords.of(
+                r.value() < 0 ? "response.earlier" : "response.later",
+                shown(level, Quantity.PRESSURE),
+                Speeds.rpm(r.before()),
+                quoted(gain.before()),
+                Speeds.rpm(r.after()),
+                quoted(gain.after()),
+                Speeds.rpm(Math.abs(r.value())),
+                Double.isNaN(half) ? "" : LogWords.of("response.within", Speeds.rpm(half)));
     }
 
     private List<String> byWorth(Gain gain, Difference power, WorthSplit split) {
         List<String> says = new ArrayList<>();
-        Difference boost = gain.band().get(Channel.MANIFOLD_PRESSURE);
-        Worth worth = split.worth();
-        says.add(
-                "Split by a worth of boost: boost is taken to be worth "
-                        + shown(worth.value(), Quantity.POWER_PER_PRESSURE)
-                        + " ± "
-                        + shown(worth.uncertainty(), Quantity.POWER_PER_PRESSURE)
-                        + " (standard uncertainty), "
-                        + worth.origin()
-                        + (worth.conditions().isEmpty()
-                                ? ". It is an assumption, not a measurement."
-                                : ". It holds where "
-                                        + String.join(", and ", worth.conditions())
-                                        + "; hotter charge or later spark make boost worth less."));
-        says.add(
-                "Boost "
-                        + (boost.value() < 0 ? "fell" : "rose")
-                        + " by "
-                        + size(boost.value(), Quantity.PRESSURE_DIFFERENCE)
-                        + ", which makes "
-                        + shown(split.boost().value(), Quantity.POWER)
-                        + " ± "
-                        + shown(split.boostError().expanded(confidence), Quantity.POWER)
-                        + ": the measured change of boost "
-                        + explains(split.boost().value(), power.value())
-                        + " the difference. "
-                        + shown(split.exhaust(), Quantity.POWER)
-                        + " ± "
-                        + shown(split.exhaustError().expanded(confidence), Quantity.POWER)
-                        + (split.exhaust() < 0
-                                ? " was lost elsewhere."
-                                : " does not belong to boost."));
+        says.add(assumed(split.worth()));
+        says.add(boostPart(gain, power, split) + " " + rest(split));
         if (!split.scatterKnown()) {
-            says.add(
-                    "These ± hold the doubt about the worth alone: how far single pulls stray is not known without repeats.");
+            says.add(LogWords.of("worth.no-scatter"));
         }
         says.add(pumping(gain, split));
         return says;
+    }
+
+    private String assumed(Worth worth) {
+        return LogWords.of(
+                worth.conditions().isEmpty() ? "worth.assumed" : "worth.holds",
+                shown(worth.value(), Quantity.POWER_PER_PRESSURE),
+                shown(worth.uncertainty(), Quantity.POWER_PER_PRESSURE),
+                worth.origin(),
+                String.join(LogWords.of("worth.and"), worth.conditions()));
+    }
+
+    private String boostPart(Gain gain, Difference power, WorthSplit split) {
+        Difference boost = gain.band().get(Channel.MANIFOLD_PRESSURE);
+        return LogWords.of(
+                "worth.boost",
+                moved(boost),
+                size(boost.value(), Quantity.PRESSURE_DIFFERENCE),
+                shown(split.boost().value(), Quantity.POWER),
+                shown(split.boostError().expanded(confidence), Quantity.POWER),
+                explains("difference", split.boost().value(), power.value()));
+    }
+
+    private String rest(WorthSplit split) {
+        return LogWords.of(
+                split.exhaust() < 0 ? "worth.lost" : "worth.rest",
+                shown(split.exhaust(), Quantity.POWER),
+                shown(split.exhaustError().expanded(confidence), Quantity.POWER));
+    }
+
+    private static String moved(Difference pressure) {
+        return LogWords.of(pressure.value() < 0 ? "fell" : "rose");
     }
 
     private String pumping(Gain gain, WorthSplit split) {
@@ -212,118 +186,85 @@ public final class ComparisonWords {
             boolean measured =
                     gain.band().containsKey(Channel.TURBINE_INLET_PRESSURE)
                             || gain.band().containsKey(Channel.TURBINE_OUTLET_PRESSURE);
-            return measured
-                    ? "How much of that the change of exhaust pressure explains needs the displacement of the engine, which was not stated. It stays unexplained."
-                    : "No exhaust pressure is in both logs, so what explains that is not known. A pull at matched boost, with the pressure before the turbine read, would tell more.";
+            return LogWords.of(measured ? "pumping.no-displacement" : "pumping.no-pressure");
         }
         WorthSplit.Pumping pumping = split.pumping().get();
         Difference pressure = gain.band().get(pumping.from());
-        return "The "
-                + pumping.from().words()
-                + " "
-                + (pressure.value() < 0 ? "fell" : "rose")
-                + " by "
-                + size(pressure.value(), Quantity.PRESSURE_DIFFERENCE)
-                + (pumping.from() == Channel.TURBINE_OUTLET_PRESSURE
-                        ? "; if the piston felt as much, that "
-                        : "; that ")
-                + (pumping.power() < 0 ? "costs " : "saves ")
-                + size(pumping.power(), Quantity.POWER)
-                + " of pumping, so the measured pressure change "
-                + explains(pumping.power(), split.exhaust())
-                + " what does not belong to boost. "
-                + shown(split.unexplained(), Quantity.POWER)
-                + " stays unexplained; better breathing, heat, drift and luck are candidates, and a pull at matched boost would decide between them.";
+        boolean guessed = pumping.from() == Channel.TURBINE_OUTLET_PRESSURE;
+        String does = guessed ? "pumping.if." : "pumping.that.";
+        return LogWords.of(
+                "pumping",
+                pumping.from().words(),
+                moved(pressure),
+                size(pressure.value(), Quantity.PRESSURE_DIFFERENCE),
+                LogWords.of(does + (pumping.power() < 0 ? "costs" : "saves")),
+                size(pumping.power(), Quantity.POWER),
+                explains("rest", pumping.power(), split.exhaust()),
+                shown(split.unexplained(), Quantity.POWER));
     }
 
-    private static String explains(double part, double whole) {
+    private static String explains(String of, double part, double whole) {
+        String key = "explains." + of + ".";
         double share = part / whole;
         if (part == 0 || !Double.isFinite(share)) {
-            return "explains nothing of";
+            return LogWords.of(key + "nothing");
         }
         if (share < 0) {
-            return "works against";
+            return LogWords.of(key + "against");
         }
         String size =
-                share < SMALL
-                        ? "only a small part"
-                        : share < 0.5
-                                ? "the smaller part"
-                                : share <= 1 ? "the larger part" : "more than all";
-        return "explains "
-                + size
-                + " ("
-                + DecimalHabit.spoken().write(Numbers.upTo(100 * share, 2))
-                + " %) of";
+                share < SMALL ? "small" : share < 0.5 ? "smaller" : share <= 1 ? "larger" : "more";
+        return LogWords.of(key + size, DecimalHabit.spoken().write(Numbers.upTo(100 * share, 2)));
     }
 
     private String byRegression(Gain gain, RegressionSplit split) {
-        String start = "Split by regression over the pulls: ";
         return split.result()
                 .map(
                         r ->
                                 split.trouble() == RegressionSplit.Trouble.WORTH_IMPOSSIBLE
-                                        ? start + impossible(gain, r)
-                                        : start + result(r) + weakness(gain, split.trouble()))
-                .orElseGet(() -> start + refusal(gain, split.trouble()));
+                                        ? impossible(gain, r)
+                                        : result(r) + weakness(gain, split.trouble()))
+                .orElseGet(() -> refusal(gain, split.trouble()));
     }
 
     private String result(GainSplitRegression.Result r) {
-        return "the pulls themselves make boost worth "
-                + shown(r.worth().value(), Quantity.POWER_PER_PRESSURE)
-                + " ± "
-                + shown(r.worth().halfWidth(confidence), Quantity.POWER_PER_PRESSURE)
-                + ", so that "
-                + shown(r.boostPart(), Quantity.POWER)
-                + " belong to boost and "
-                + shown(r.gain().value(), Quantity.POWER)
-                + " to the part at equal boost"
-                + interval(r.gain(), Quantity.POWER)
-                + ".";
+        return LogWords.of(
+                "regression.result",
+                shown(r.worth().value(), Quantity.POWER_PER_PRESSURE),
+                shown(r.worth().halfWidth(confidence), Quantity.POWER_PER_PRESSURE),
+                shown(r.boostPart(), Quantity.POWER),
+                shown(r.gain().value(), Quantity.POWER),
+                interval(r.gain(), Quantity.POWER));
     }
 
     private String impossible(Gain gain, GainSplitRegression.Result r) {
-        return "it fails. The pulls seem to make boost worth "
-                + shown(r.worth().value(), Quantity.POWER_PER_PRESSURE)
-                + ", which no engine of this power has; something else, such as heat or drift, moved power and boost"
-                + " together from pull to pull. "
-                + crossed(gain);
+        String worth = shown(r.worth().value(), Quantity.POWER_PER_PRESSURE);
+        return LogWords.of("regression.impossible", worth) + crossed(gain);
     }
 
     private String weakness(Gain gain, RegressionSplit.Trouble trouble) {
         return switch (trouble) {
-            case MOVED_TOGETHER ->
-                    " But part and boost moved nearly together, so these pulls can hardly tell them apart. "
-                            + crossed(gain);
-            case WORTH_NOT_SHOWN ->
-                    " But these pulls do not show that boost is worth anything: its worth may be zero. Boost was moved too"
-                            + " little within a part. "
-                            + crossed(gain);
+            case MOVED_TOGETHER -> " " + LogWords.of("regression.together") + crossed(gain);
+            case WORTH_NOT_SHOWN -> " " + LogWords.of("regression.not-shown") + crossed(gain);
             default -> "";
         };
     }
 
     private String refusal(Gain gain, RegressionSplit.Trouble trouble) {
-        return trouble == RegressionSplit.Trouble.TOO_FEW_PULLS
-                ? "it cannot be done. With so few pulls boost moved only when the part did, and no arithmetic separates what"
-                        + " moved together; four pulls at least, two with each part, are needed. "
-                        + crossed(gain)
-                : "it cannot be done. Boost moved only when the part did, and no arithmetic separates what moved together. "
-                        + crossed(gain);
+        boolean few = trouble == RegressionSplit.Trouble.TOO_FEW_PULLS;
+        return LogWords.of(few ? "regression.too-few" : "regression.not-moved") + crossed(gain);
     }
 
-    /** The pulls that would separate part from boost. */
+    /** The pulls that would separate part from boost, as one sentence more. */
     private String crossed(Gain gain) {
         Difference boost = gain.band().get(Channel.MANIFOLD_PRESSURE);
-        return "Pulls that would: "
-                + quoted(gain.before())
-                + " again with manifold pressure at "
-                + shown(boost.after(), Quantity.PRESSURE)
-                + ", and "
-                + quoted(gain.after())
-                + " at "
-                + shown(boost.before(), Quantity.PRESSURE)
-                + ", two of each, if the engine's limits allow it.";
+        return " "
+                + LogWords.of(
+                        "regression.crossed",
+                        quoted(gain.before()),
+                        shown(boost.after(), Quantity.PRESSURE),
+                        quoted(gain.after()),
+                        shown(boost.before(), Quantity.PRESSURE));
     }
 
     private String size(double si, Quantity quantity) {
@@ -335,6 +276,6 @@ public final class ComparisonWords {
     }
 
     private static String quoted(Part part) {
-        return "“" + part.label() + "”";
+        return LogWords.quoted(part.label());
     }
 }

@@ -16,9 +16,6 @@ import java.util.Set;
 
 /** Makes out what each column is, and says so where it cannot. */
 final class HeaderReader {
-    private static final String EXAMPLES =
-            "a name such as speed, power, torque, boost, p3, p4, lambda or time";
-
     private final ChannelNames names;
     private final List<Mapping> mappings;
     private final LogFindings findings;
@@ -61,7 +58,7 @@ final class HeaderReader {
     private static SampleRow numbered(int columns) {
         List<String> cells = new ArrayList<>();
         for (int i = 1; i <= columns; i++) {
-            cells.add("column " + i);
+            cells.add(LogWords.of("column.numbered", i));
         }
         return new SampleRow(1, "", cells);
     }
@@ -76,9 +73,9 @@ final class HeaderReader {
     private void claim(Mapping mapping, SampleRow row) {
         if (row.cells().stream().noneMatch(c -> c.equalsIgnoreCase(mapping.header()))) {
             findings.about(
-                    "there is no column \"" + mapping.header() + "\" to map",
-                    "one of " + String.join(", ", row.cells()),
-                    "write the column's name as the file has it");
+                    LogWords.of("column.not-there", mapping.header()),
+                    LogWords.of("column.not-there.wanted", String.join(", ", row.cells())),
+                    LogWords.of("column.not-there.mend"));
         } else {
             taken.put(mapping.channel(), mapping.header());
         }
@@ -101,15 +98,11 @@ final class HeaderReader {
         String earlier = taken.get(channel);
         if (earlier != null) {
             report(
-                    "second columns",
+                    LogWords.of("column.second.kind"),
                     cell,
-                    "column \""
-                            + cell.text
-                            + "\" is a second one for "
-                            + channel.words()
-                            + "; it is kept but not used",
-                    "one column for it; \"" + earlier + "\" is the one that is used",
-                    "to use this one, say so: --map \"" + cell.text + "=" + channel.id() + " …\"");
+                    LogWords.of("column.second", cell.text, channel.words()),
+                    LogWords.of("column.second.wanted", earlier),
+                    LogWords.of("column.second.mend", cell.text, channel.id()));
             return ColumnPlan.unknown(cell.text);
         }
         Optional<Scale> scale = name.scale();
@@ -124,13 +117,7 @@ final class HeaderReader {
     private void noteZero(Cell cell, HeaderName name, Scale scale) {
         boolean pressure = name.meaning().unmarked() != Reference.NONE;
         if (pressure && !name.saysItsZero() && scale.reference() == Reference.GAUGE) {
-            notes.add(
-                    "\""
-                            + cell.text
-                            + "\" was read as "
-                            + scale.label()
-                            + ": the file does not say gauge or absolute. Differences between parts do not"
-                            + " depend on it.");
+            notes.add(LogWords.of("column.zero", cell.text, scale.told()));
         }
     }
 
@@ -140,27 +127,13 @@ final class HeaderReader {
         Quantity quantity = channel.quantity();
         String symbol = quantity.shown(UnitSystem.SI_SHOP).label();
         report(
-                "columns without a unit",
+                LogWords.of("column.unit.kind"),
                 cell,
-                "column \""
-                        + cell.text
-                        + "\" "
-                        + (unit.isEmpty()
-                                ? "has no unit"
-                                : "has \"" + unit + "\", which is no unit of " + quantity.words())
-                        + "; it is kept but not used",
-                "a unit in the name or in a row under it, such as \""
-                        + bareName(cell.text)
-                        + " ["
-                        + symbol
-                        + "]\"",
-                "add the unit, or say what it is: --map \""
-                        + cell.text
-                        + "="
-                        + channel.id()
-                        + " "
-                        + symbol
-                        + "\"");
+                unit.isEmpty()
+                        ? LogWords.of("column.no-unit", cell.text)
+                        : LogWords.of("column.wrong-unit", cell.text, unit, quantity.words()),
+                LogWords.of("column.unit.wanted", bareName(cell.text), symbol),
+                LogWords.of("column.unit.mend", cell.text, channel.id(), symbol));
         return ColumnPlan.unknown(cell.text);
     }
 
@@ -173,13 +146,15 @@ final class HeaderReader {
             return ColumnPlan.unknown("");
         }
         String near =
-                names.nearest(bareName(cell.text)).map(n -> "; \"" + n + "\" is known").orElse("");
+                names.nearest(bareName(cell.text))
+                        .map(n -> LogWords.of("column.unknown.near", n))
+                        .orElse("");
         report(
-                "unknown columns",
+                LogWords.of("column.unknown.kind"),
                 cell,
-                "unknown column \"" + cell.text + "\"; it is kept but not used",
-                EXAMPLES + near,
-                "if it matters, say what it is: --map \"" + cell.text + "=power kW\"");
+                LogWords.of("column.unknown", cell.text),
+                LogWords.of("column.unknown.wanted") + near,
+                LogWords.of("column.unknown.mend", cell.text));
         return ColumnPlan.unknown(cell.text);
     }
 

@@ -66,7 +66,7 @@ final class LogFindings {
                 (kind, count) -> {
                     if (count > FEW) {
                         int line = lastLines.get(kind);
-                        String what = (count - FEW) + " more " + kind + ", the last in this line";
+                        String what = LogWords.of("more", count - FEW, kind);
                         all.add(new Finding(path, line, 1, what, Excerpt.NONE, "", ""));
                     }
                 });

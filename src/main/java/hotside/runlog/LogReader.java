@@ -61,9 +61,9 @@ public final class LogReader {
         String sample = text.sample();
         if (sample.indexOf('\0') >= 0) {
             findings.about(
-                    "the file holds NUL characters",
-                    "text with a row of names and rows of numbers",
-                    "export the log as CSV text");
+                    LogWords.of("file.nul"),
+                    LogWords.of("file.nul.wanted"),
+                    LogWords.of("file.export"));
         }
         Dialect dialect = Dialect.of(sample, options.habit(), names);
         if (dialect.firstData() == 0) {
@@ -90,16 +90,16 @@ public final class LogReader {
 
     private static void noReadings(Dialect dialect, LogFindings findings) {
         SampleRow header = dialect.header();
-        String expected = "a row of names and rows of numbers, at least two columns";
-        String mend = "export the log as CSV text";
+        String expected = LogWords.of("file.wanted");
+        String mend = LogWords.of("file.export");
         if (header == null) {
-            findings.about("there is nothing to read in this file", expected, mend);
+            findings.about(LogWords.of("file.empty"), expected, mend);
             return;
         }
         String what =
                 header.cells().size() > RowSplitter.MOST_CELLS
-                        ? "a row of more than " + RowSplitter.MOST_CELLS + " columns is no dyno log"
-                        : "no row of numbers was found";
+                        ? LogWords.of("file.wide", RowSplitter.MOST_CELLS)
+                        : LogWords.of("file.no-numbers");
         findings.add("", header.line(), 1, header.text(), what, expected, mend);
     }
 
@@ -108,25 +108,21 @@ public final class LogReader {
         SampleRow header = dialect.header();
         if (header == null) {
             findings.about(
-                    "there is no row of names above the numbers",
-                    "a row such as \"Speed [rpm],Power [kW]\"",
-                    "add one, or say what the columns are: --map \"column 1=speed rpm\"");
+                    LogWords.of("file.no-names"),
+                    LogWords.of("file.no-names.wanted"),
+                    LogWords.of("file.no-names.mend"));
         } else if (header.line() > 1) {
-            notes.add(
-                    "What stands above line "
-                            + header.line()
-                            + ", the row of names, was not used.");
+            notes.add(LogWords.of("file.above", header.line()));
         }
         if (!text.charset().name().startsWith("UTF")) {
-            notes.add("The file is not UTF-8; it was read as " + text.charset().name() + ".");
+            notes.add(LogWords.of("file.charset", text.charset().name()));
         }
         if (dialect.doubtful()) {
             boolean comma = dialect.habit() == DecimalHabit.COMMA;
             findings.about(
-                    "a comma in this file could be a decimal mark or stand between thousands; it was read as "
-                            + (comma ? "a decimal mark" : "standing between thousands"),
-                    "numbers that show which, such as 3500,25 or 3500.25",
-                    "say which: --decimal comma or --decimal point");
+                    LogWords.of(comma ? "file.doubt.decimal" : "file.doubt.thousands"),
+                    LogWords.of("file.doubt.wanted"),
+                    LogWords.of("file.doubt.mend"));
         }
     }
 }

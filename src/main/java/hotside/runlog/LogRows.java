@@ -61,13 +61,13 @@ final class LogRows {
             }
             if ((rows + 1L) * columns.length > mostReadings) {
                 findings.add(
-                        "full logs",
+                        LogWords.of("row.full.kind"),
                         in.line(),
                         1,
                         in.text(),
-                        "reading stopped here: a log may hold " + mostReadings + " readings",
-                        "a log of a few pulls",
-                        "cut the file into several");
+                        LogWords.of("row.full", mostReadings),
+                        LogWords.of("row.full.wanted"),
+                        LogWords.of("row.full.mend"));
                 break;
             }
             row(in);
@@ -78,15 +78,13 @@ final class LogRows {
     private void row(RowSplitter in) {
         if (in.tooLong()) {
             findings.add(
-                    "rows too long",
+                    LogWords.of("row.wide.kind"),
                     in.line(),
                     1,
                     in.text(),
-                    "this row is longer than "
-                            + RowSplitter.LONGEST_ROW
-                            + " characters; it is left out",
-                    "a row of readings",
-                    "export the log again");
+                    LogWords.of("row.wide", RowSplitter.LONGEST_ROW),
+                    LogWords.of("row.wide.wanted"),
+                    LogWords.of("row.wide.mend"));
         } else if (isHeaderAgain(in)) {
             if (mayEnd(in)) {
                 endSection(pullLabel);
@@ -117,36 +115,30 @@ final class LogRows {
         int cells = in.cells();
         if (in.openQuote()) {
             report(
-                    "open quotes",
+                    LogWords.of("row.quote.kind"),
                     in,
                     cells - 1,
-                    "this quote is not closed in its line",
-                    "a second quote",
-                    "close it, or take it out");
+                    LogWords.of("row.quote"),
+                    LogWords.of("row.quote.wanted"),
+                    LogWords.of("row.quote.mend"));
         }
         if (cells < columns.length) {
             report(
-                    "short rows",
+                    LogWords.of("row.short.kind"),
                     in,
                     cells - 1,
-                    "this row has "
-                            + cells
-                            + " cells, the row of names "
-                            + columns.length
-                            + "; the missing ones are gaps",
+                    LogWords.of("row.short", cells, columns.length),
                     "",
                     "");
         }
         for (int i = columns.length; i < cells; i++) {
             if (!in.blank(i)) {
                 report(
-                        "long rows",
+                        LogWords.of("row.long.kind"),
                         in,
                         i,
-                        "this row has more cells than the "
-                                + columns.length
-                                + " of the row of names; the rest is not kept",
-                        "one cell for each name",
+                        LogWords.of("row.long", columns.length),
+                        LogWords.of("row.long.wanted"),
                         decimalHint());
                 break;
             }
@@ -154,9 +146,7 @@ final class LogRows {
     }
 
     private String decimalHint() {
-        return dialect.delimiter() == ','
-                ? "where commas are decimal marks, put semicolons between the cells"
-                : "name the column, or take the cell out";
+        return LogWords.of(dialect.delimiter() == ',' ? "row.long.decimal" : "row.long.mend");
     }
 
     private void checkPull(RowSplitter in) {
@@ -189,12 +179,12 @@ final class LogRows {
             return true;
         }
         report(
-                "changes of the pull that were not followed",
+                LogWords.of("row.pulls.kind"),
                 in,
                 Math.max(0, pullColumn),
-                "there are more than " + MOST_SECTIONS + " pulls; the rest is taken as one",
-                "a log of a few pulls",
-                "check the pull column");
+                LogWords.of("row.pulls", MOST_SECTIONS),
+                LogWords.of("row.pulls.wanted"),
+                LogWords.of("row.pulls.mend"));
         return false;
     }
 
@@ -224,19 +214,15 @@ final class LogRows {
             badUnknown(in, column, about);
             return;
         }
-        String kind = "cells in \"" + about.header() + "\" that are no numbers";
+        String kind = LogWords.of("cell.bad.kind", about.header());
         if (!findings.onlyCounted(kind, in.line())) {
             String mark = dialect.habit() == DecimalHabit.COMMA ? "12,5" : "12.5";
             report(
                     kind,
                     in,
                     column,
-                    "\""
-                            + in.cell(column)
-                            + "\" in column \""
-                            + about.header()
-                            + "\" is no number; it is a gap",
-                    "a number such as " + mark + ", or an empty cell",
+                    LogWords.of("cell.bad", in.cell(column), about.header()),
+                    LogWords.of("cell.bad.wanted", mark),
                     "");
         }
     }
@@ -246,14 +232,10 @@ final class LogRows {
         if (!wordsTold[column]) {
             wordsTold[column] = true;
             report(
-                    "columns of words",
+                    LogWords.of("cell.words.kind"),
                     in,
                     column,
-                    "\""
-                            + in.cell(column)
-                            + "\" in the unknown column \""
-                            + about.header()
-                            + "\" is no number; its words are not kept",
+                    LogWords.of("cell.words", in.cell(column), about.header()),
                     "",
                     "");
         }
@@ -278,9 +260,9 @@ final class LogRows {
         int speed = whole.indexOf(Channel.SPEED);
         if (speed < 0) {
             findings.about(
-                    "there is no column for engine speed",
-                    "a column such as \"Speed [rpm]\"",
-                    "say which it is: --map \"NAME=speed rpm\"");
+                    LogWords.of("file.no-speed"),
+                    LogWords.of("file.no-speed.wanted"),
+                    LogWords.of("file.no-speed.mend"));
             return new RunLog(name, heads, values, List.of(new Stretch("1", 0, rows)));
         }
         PullSplitter.Split split = new PullSplitter(values[speed]).split(sections);
@@ -290,19 +272,16 @@ final class LogRows {
     }
 
     private String aside(Stretch s, double[] speed) {
-        return "Lines "
-                + lines.line(s.from())
-                + " to "
-                + lines.line(s.to() - 1)
-                + " belong to no pull: there speed runs the other way, from "
-                + rpm(speed[s.from()])
-                + " to "
-                + rpm(speed[s.to() - 1])
-                + " rev/min.";
+        return LogWords.of(
+                "aside",
+                lines.line(s.from()),
+                lines.line(s.to() - 1),
+                rpm(speed[s.from()]),
+                rpm(speed[s.to() - 1]));
     }
 
     private static String rpm(double speed) {
-        return Double.isNaN(speed) ? "a gap" : Speeds.rpm(speed);
+        return Double.isNaN(speed) ? LogWords.of("gap") : Speeds.rpm(speed);
     }
 
     /** Time that goes back inside a pull: two pulls run into one, or a clock that was set. */
@@ -312,13 +291,13 @@ final class LogRows {
             for (int i = pull.from() + 1; i < pull.to(); i++) {
                 if (log.value(time, i) < log.value(time, i - 1)) {
                     findings.add(
-                            "places where time goes back",
+                            LogWords.of("time.back.kind"),
                             lines.line(i),
                             1,
                             "",
-                            "time goes back inside pull " + pull.label(),
-                            "one clock from the first row of a pull to its last",
-                            "put a pull column into the file if two pulls meet here");
+                            LogWords.of("time.back", pull.label()),
+                            LogWords.of("time.back.wanted"),
+                            LogWords.of("time.back.mend"));
                     break;
                 }
             }

@@ -20,7 +20,7 @@ public final class LogWriter {
                 IntStream.range(0, log.columns().size())
                         .filter(i -> log.columns().get(i).channel() != Channel.PULL)
                         .toArray();
-        out.append(Channel.PULL.words());
+        out.append(Channel.PULL.heading());
         for (int column : columns) {
             out.append(',').append(quoted(name(log.columns().get(column))));
         }
@@ -48,7 +48,7 @@ public final class LogWriter {
             return column.header();
         }
         String unit = column.channel().quantity().siScale().label();
-        String words = column.channel().words();
+        String words = column.channel().heading();
         return unit.isEmpty() ? words : words + " [" + unit + "]";
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.runlog;
 
+import hotside.unit.Quantity;
 import hotside.unit.Scale;
 
 /**
@@ -21,10 +22,7 @@ public record Mapping(String header, Channel channel, Scale scale) {
     public static Mapping parse(String text) {
         int equals = text.lastIndexOf('=');
         if (equals < 1) {
-            throw new IllegalArgumentException(
-                    "\""
-                            + text
-                            + "\" is not of the form column=quantity unit, such as \"Ch7=power kW\".");
+            throw new IllegalArgumentException(LogWords.of("map.form", text));
         }
         String said = text.substring(equals + 1).strip();
         ChannelNames names = new ChannelNames();
@@ -33,28 +31,14 @@ public record Mapping(String header, Channel channel, Scale scale) {
                         .orElseThrow(
                                 () ->
                                         new IllegalArgumentException(
-                                                "\""
-                                                        + said
-                                                        + "\" names nothing that a run log holds, or its unit is not known; write such as \"power kW\", \"boost psi gauge\" or \"p3 kPa abs\"."));
-        Scale scale =
-                name.scale()
-                        .orElseThrow(
-                                () ->
-                                        new IllegalArgumentException(
-                                                "\""
-                                                        + said
-                                                        + "\" needs a unit of "
-                                                        + name.meaning()
-                                                                .channel()
-                                                                .quantity()
-                                                                .words()
-                                                        + " after it, such as "
-                                                        + name.meaning()
-                                                                .channel()
-                                                                .quantity()
-                                                                .si()
-                                                                .symbol()
-                                                        + "."));
+                                                LogWords.of("map.unknown", said)));
+        Scale scale = name.scale().orElseThrow(() -> noUnit(said, name));
         return new Mapping(text.substring(0, equals).strip(), name.meaning().channel(), scale);
+    }
+
+    private static IllegalArgumentException noUnit(String said, HeaderName name) {
+        Quantity quantity = name.meaning().channel().quantity();
+        return new IllegalArgumentException(
+                LogWords.of("map.no-unit", said, quantity.words(), quantity.si().symbol()));
     }
 }

@@ -17,6 +17,6 @@ public record Run(Pull pull, double factor) {
 
     /** {@code pull 2 of base.csv}. */
     public String words() {
-        return "pull " + pull.label() + " of " + pull.log().name();
+        return LogWords.of("run", pull.label(), pull.log().name());
     }
 }

@@ -17,19 +17,21 @@ public record Worth(double value, double uncertainty, String origin, List<String
     /** Standard uncertainty of a worth that came without one: a judgement, no source. */
     public static final double SHARE_IN_DOUBT = 0.10;
 
-    private static final String TENTH = ", its uncertainty taken as a tenth";
-
     public Worth {
         conditions = List.copyOf(conditions);
     }
 
     /** A worth that somebody states, known to a tenth. */
     public static Worth stated(double value) {
-        return new Worth(value, SHARE_IN_DOUBT * Math.abs(value), "as stated" + TENTH, List.of());
+        return new Worth(
+                value,
+                SHARE_IN_DOUBT * Math.abs(value),
+                LogWords.of("worth.stated-tenth"),
+                List.of());
     }
 
     public static Worth stated(double value, double uncertainty) {
-        return new Worth(value, uncertainty, "as stated", List.of());
+        return new Worth(value, uncertainty, LogWords.of("worth.stated"), List.of());
     }
 
     /**
@@ -42,10 +44,7 @@ public record Worth(double value, double uncertainty, String origin, List<String
         Relation rule = BoostWorth.RELATION;
         double value = BoostWorth.of(naturallyAspiratedPower, ambient);
         return new Worth(
-                value,
-                SHARE_IN_DOUBT * value,
-                "by the trade's rule, power without boost over ambient pressure" + TENTH,
-                rule.assumptions());
+                value, SHARE_IN_DOUBT * value, LogWords.of("worth.rule"), rule.assumptions());
     }
 
     public Worth withUncertainty(double other) {

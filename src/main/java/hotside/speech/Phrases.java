@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.speech;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The sentences of one room, kept in a bundle: {@code slips.properties} in English, {@code
@@ -12,6 +16,8 @@ import java.util.ResourceBundle;
 public final class Phrases {
     static final ResourceBundle.Control NO_GUESSING =
             ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+
+    private static final Pattern PLACE = Pattern.compile("\\{(\\d{1,2})}");
 
     private final ResourceBundle[] bundles = new ResourceBundle[Language.values().length];
 
@@ -39,10 +45,30 @@ public final class Phrases {
      */
     public String get(String key, Object... fillings) {
         String text = bundle().getString(key);
-        for (int i = 0; i < fillings.length; i++) {
-            text = text.replace("{" + i + "}", String.valueOf(fillings[i]));
-        }
-        return text;
+        return fillings.length == 0 ? text : filled(text, fillings);
+    }
+
+    /** In one go, so that a filling with braces of its own stays as it is. */
+    private static String filled(String text, Object... fillings) {
+        return PLACE.matcher(text)
+                .replaceAll(
+                        place -> {
+                            int i = Integer.parseInt(place.group(1));
+                            return Matcher.quoteReplacement(
+                                    i < fillings.length
+                                            ? String.valueOf(fillings[i])
+                                            : place.group());
+                        });
+    }
+
+    /**
+     * The words of this key in every language, English first: for names that a person may have
+     * typed in another language than the one spoken.
+     *
+     * @throws MissingResourceException if there are none
+     */
+    public List<String> inEveryLanguage(String key) {
+        return Arrays.stream(bundles).map(bundle -> bundle.getString(key)).distinct().toList();
     }
 
     /** The words of this key, if there are some. */

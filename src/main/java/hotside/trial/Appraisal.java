@@ -128,20 +128,15 @@ public final class Appraisal {
     }
 
     private Remark oneChange() {
-        List<String> changed = plan.changes(part);
+        List<String> changed = plan.changesInWords(part);
         if (changed.isEmpty()) {
-            return Remark.mend(
-                    "one change", "A and " + letter() + " are the same; nothing is compared.");
+            return Remark.mend("one change", TrialWords.of("change.none", letter()));
         }
         return changed.size() == 1
-                ? Remark.good("one change", "Only the " + changed.get(0) + " differs.")
+                ? Remark.good("one change", TrialWords.of("change.one", changed.get(0)))
                 : Remark.mend(
                         "one change",
-                        "Between A and "
-                                + letter()
-                                + " there changes at once: "
-                                + String.join(", ", changed)
-                                + ". Whatever comes out, no pull tells which of them did it. Change one, pull, then the next.");
+                        TrialWords.of("change.many", letter(), String.join(", ", changed)));
     }
 
     private Remark boost() {
@@ -149,104 +144,63 @@ public final class Appraisal {
         String by = shown(truth.boost(), Quantity.PRESSURE_DIFFERENCE);
         if (plan.heldBoost().isPresent()) {
             return moves
-                    ? Remark.mend(
-                            "boost",
-                            "The control was to hold boost, but it cannot with both parts: boost moves by "
-                                    + by
-                                    + ". Choose a boost that both can hold.")
-                    : Remark.good(
-                            "boost",
-                            "Boost is held, so what the pulls show is the part and not the boost.");
+                    ? Remark.mend("boost", TrialWords.of("boost.out-of-reach", by))
+                    : Remark.good("boost", TrialWords.of("boost.held"));
         }
         if (!moves) {
-            return Remark.good(
-                    "boost", "Boost was left free, and this part hardly moves it (" + by + ").");
+            return Remark.good("boost", TrialWords.of("boost.still", by));
         }
-        String apart =
-                truth.boostPart().isPresent()
-                        ? " Of the true gain of "
-                                + shown(truth.gain(), Quantity.POWER)
-                                + ", "
-                                + shown(truth.boostPart().getAsDouble(), Quantity.POWER)
-                                + " belong to that boost and not to the part."
-                        : "";
-        return plan.logged().contains(Channel.BOOST)
-                ? Remark.mend(
-                        "boost",
-                        "Nobody touches the control, yet boost moves by "
-                                + by
-                                + " with the part, because pressure behind and before the valve moves the gate."
-                                + apart
-                                + " It is logged, so it can be split; to hold it would be better.")
-                : Remark.mend(
-                        "boost",
-                        "Boost moves by "
-                                + by
-                                + " with the part, and it is neither held nor logged."
-                                + apart
-                                + " From these pulls nobody can tell.");
+        boolean logged = plan.logged().contains(Channel.BOOST);
+        return Remark.mend(
+                "boost", TrialWords.of(logged ? "boost.logged" : "boost.unseen", by, apart()));
+    }
+
+    /** What of the gain belongs to boost; nothing where that cannot be told. */
+    private String apart() {
+        return truth.boostPart().isPresent()
+                ? TrialWords.of(
+                        "boost.apart",
+                        shown(truth.gain(), Quantity.POWER),
+                        shown(truth.boostPart().getAsDouble(), Quantity.POWER))
+                : "";
     }
 
     private Remark repeats() {
         if (Double.isInfinite(resolution)) {
             return Remark.mend(
-                    "repeats",
-                    "With "
-                            + plan.pulls(0)
-                            + " and "
-                            + plan.pulls(part)
-                            + " pulls nothing tells how far a single pull strays: there is no interval. Make at least three"
-                            + " with each.");
+                    "repeats", TrialWords.of("repeats.single", plan.pulls(0), plan.pulls(part)));
         }
         String sees =
-                plan.pulls(0)
-                        + " and "
-                        + plan.pulls(part)
-                        + " pulls, each straying by "
-                        + shown(scatter, Quantity.POWER)
-                        + ", show a gain four times out of five if it is "
-                        + shown(resolution, Quantity.POWER)
-                        + " or more.";
-        double gain = Math.abs(truth.gain());
-        return gain >= resolution
-                ? Remark.good(
-                        "repeats",
-                        sees + " The true gain is " + shown(truth.gain(), Quantity.POWER) + ".")
-                : Remark.mend(
-                        "repeats",
-                        sees
-                                + " The true gain is "
-                                + shown(truth.gain(), Quantity.POWER)
-                                + ": more pulls, or a steadier bench.");
+                TrialWords.of(
+                        "repeats.sees",
+                        plan.pulls(0),
+                        plan.pulls(part),
+                        shown(scatter, Quantity.POWER),
+                        shown(resolution, Quantity.POWER));
+        String gain = shown(truth.gain(), Quantity.POWER);
+        return Math.abs(truth.gain()) >= resolution
+                ? Remark.good("repeats", sees + " " + TrialWords.of("repeats.enough", gain))
+                : Remark.mend("repeats", sees + " " + TrialWords.of("repeats.few", gain));
     }
 
     private Remark order() {
+        double limit = HARMLESS * (Double.isInfinite(resolution) ? 3 * scatter : resolution);
+        String made = TrialWords.of("order.made", shown(bias, Quantity.POWER)) + " " + drift();
+        if (Math.abs(bias) <= limit) {
+            return Remark.good("order", made);
+        }
+        String cold = plan.warmUp() == 0 ? " " + TrialWords.of("order.cold") : "";
+        return Remark.mend("order", made + cold + " " + TrialWords.of("order.turn"));
+    }
+
+    /** What the order does to a steady drift. */
+    private String drift() {
         String pair = plan.order().replaceAll("[^A" + letter() + "]", "").replace(letter(), "B");
         double straight = OrderBalance.of(pair).driftBias();
-        String drift =
-                straight == 0
-                        ? "A drift that goes on steadily falls out of this order."
-                        : "For each unit that the bench drifts from pull to pull, this order puts "
-                                + DecimalHabit.spoken().write(Numbers.upTo(straight, 3))
-                                + " units into the gain.";
-        String warm =
-                plan.warmUp() == 0
-                        ? " The first pulls are made on a cold cell, whose heat builds up from pull to pull; one or two"
-                                + " pulls that do not count let it settle."
-                        : "";
-        double limit = HARMLESS * (Double.isInfinite(resolution) ? 3 * scatter : resolution);
-        String made =
-                "Air, coolant and heat of the day put "
-                        + shown(bias, Quantity.POWER)
-                        + " into this gain, luck apart. ";
-        return Math.abs(bias) <= limit
-                ? Remark.good("order", made + drift)
-                : Remark.mend(
-                        "order",
-                        made
-                                + drift
-                                + warm
-                                + " Turn the order round in its middle, as in ABBA, or wait longer between pulls.");
+        return straight == 0
+                ? TrialWords.of("order.straight")
+                : TrialWords.of(
+                        "order.drift", DecimalHabit.spoken().write(Numbers.upTo(straight, 3)));
     }
 
     private Remark logged() {
@@ -257,20 +211,16 @@ public final class Appraisal {
                         .map(Appraisal::words)
                         .toList();
         return missing.isEmpty()
-                ? Remark.good("log", "What is needed to explain a gain is logged.")
-                : Remark.mend(
-                        "log",
-                        "Not logged: "
-                                + String.join(", ", missing)
-                                + ". Without them a gain may be seen and not explained.");
+                ? Remark.good("log", TrialWords.of("log.good"))
+                : Remark.mend("log", TrialWords.of("log.missing", String.join(", ", missing)));
     }
 
     private static String words(Channel channel) {
         return switch (channel) {
-            case BOOST -> "boost";
-            case TURBINE_INLET_PRESSURE -> "pressure before the turbine";
-            case TURBINE_OUTLET_PRESSURE -> "pressure behind the turbine";
-            default -> "temperature of the air";
+            case BOOST -> Watched.BOOST.words();
+            case TURBINE_INLET_PRESSURE -> Watched.TURBINE_INLET.words();
+            case TURBINE_OUTLET_PRESSURE -> Watched.TURBINE_OUTLET.words();
+            default -> TrialWords.of("log.air");
         };
     }
 

@@ -27,6 +27,8 @@ public record Conclusion(Optional<Interval> gain, Optional<Interval> atEqualBoos
     /** Narrower than this share of it, it covers the truth by luck. */
     private static final double NARROW = 0.3;
 
+    private static final String AT_EQUAL_BOOST = "part at equal boost";
+
     /**
      * From low to high, W.
      *
@@ -73,98 +75,72 @@ public record Conclusion(Optional<Interval> gain, Optional<Interval> atEqualBoos
         Truth truth = appraisal.truth();
         remarks.add(
                 gain.map(g -> judge("gain", g, truth.gain(), appraisal, system))
-                        .orElseGet(
-                                () -> Remark.mend("gain", "No interval is stated for the gain.")));
+                        .orElseGet(() -> Remark.mend("gain", TrialWords.of("gain.none"))));
         OptionalDouble part = truth.atEqualBoost();
-        if (part.isPresent()) {
-            remarks.add(
-                    atEqualBoost
-                            .map(
-                                    g ->
-                                            judge(
-                                                    "part at equal boost",
-                                                    g,
-                                                    part.getAsDouble(),
-                                                    appraisal,
-                                                    system))
-                            .orElseGet(
-                                    () ->
-                                            Remark.mend(
-                                                    "part at equal boost",
-                                                    "No interval is stated for what the part itself is worth; it is "
-                                                            + shown(part.getAsDouble(), system)
-                                                            + ".")));
-            remarks.add(claim(part.getAsDouble(), appraisal, system));
-        } else {
-            remarks.add(
-                    Remark.note(
-                            "part at equal boost",
-                            "The gate cannot bring both parts to one boost here, so even the cell cannot tell part and boost"
-                                    + " apart."));
+        if (part.isEmpty()) {
+            remarks.add(Remark.note(AT_EQUAL_BOOST, TrialWords.of("part.inseparable")));
+            return remarks;
         }
+        double worth = part.getAsDouble();
+        remarks.add(
+                atEqualBoost
+                        .map(g -> judge(AT_EQUAL_BOOST, g, worth, appraisal, system))
+                        .orElseGet(
+                                () ->
+                                        Remark.mend(
+                                                AT_EQUAL_BOOST,
+                                                TrialWords.of("part.none", shown(worth, system)))));
+        remarks.add(claim(worth, appraisal, system));
         return remarks;
     }
 
     private static Remark judge(
             String topic, Interval stated, double truth, Appraisal appraisal, UnitSystem system) {
         String told =
-                "You say "
-                        + shown(stated.low, system)
-                        + " to "
-                        + shown(stated.high, system)
-                        + "; the truth is "
-                        + shown(truth, system)
-                        + ".";
+                TrialWords.of(
+                                "interval.told",
+                                shown(stated.low, system),
+                                shown(stated.high, system),
+                                shown(truth, system))
+                        + " ";
         double sees = appraisal.resolution();
         if (!stated.covers(truth)) {
-            return Remark.mend(topic, told + " The interval misses it.");
+            return Remark.mend(topic, told + TrialWords.of("interval.misses"));
         }
         if (Double.isInfinite(sees)) {
-            return Remark.note(
-                    topic,
-                    told
-                            + " It covers the truth, but with single pulls nothing could tell you so.");
+            return Remark.note(topic, told + TrialWords.of("interval.single"));
         }
         double share = stated.width() / sees;
         if (share > WIDE) {
-            return Remark.note(
-                    topic,
-                    told
-                            + " It covers the truth, but is "
-                            + DecimalHabit.spoken().write(Numbers.upTo(share, 2))
-                            + " times as wide as these pulls allow, so it says little.");
+            String times = DecimalHabit.spoken().write(Numbers.upTo(share, 2));
+            return Remark.note(topic, told + TrialWords.of("interval.wide", times));
         }
         return share < NARROW
-                ? Remark.note(
-                        topic,
-                        told
-                                + " It covers the truth by luck: it is much narrower than these pulls can show.")
-                : Remark.good(
-                        topic, told + " The interval covers it, and is as wide as it has to be.");
+                ? Remark.note(topic, told + TrialWords.of("interval.narrow"))
+                : Remark.good(topic, told + TrialWords.of("interval.good"));
     }
 
     private Remark claim(double part, Appraisal appraisal, UnitSystem system) {
         boolean visible = Math.abs(part) >= appraisal.resolution();
         Claim fair = !visible ? Claim.CANNOT_TELL : part > 0 ? Claim.PAYS : Claim.DOES_NOT;
         String why =
-                "At equal boost the part gives "
-                        + shown(part, system)
+                " "
                         + (Double.isInfinite(appraisal.resolution())
-                                ? ", and single pulls can show nothing."
-                                : ", and these pulls can show "
-                                        + shown(appraisal.resolution(), system)
-                                        + " or more.");
+                                ? TrialWords.of("claim.why-single", shown(part, system))
+                                : TrialWords.of(
+                                        "claim.why",
+                                        shown(part, system),
+                                        shown(appraisal.resolution(), system)));
         if (claim == fair) {
-            return Remark.good(
-                    "claim", "What you tell the customer is what the pulls allow. " + why);
+            return Remark.good("claim", TrialWords.of("claim.fair") + why);
         }
         boolean holds = claim == (part > 0 ? Claim.PAYS : Claim.DOES_NOT);
         if (holds) {
-            return Remark.note("claim", "It is true, but these pulls do not show it. " + why);
+            return Remark.note("claim", TrialWords.of("claim.unshown") + why);
         }
         return claim == Claim.CANNOT_TELL
-                ? Remark.note("claim", "You could have said more. " + why)
-                : Remark.mend("claim", "The pulls do not allow that claim. " + why);
+                ? Remark.note("claim", TrialWords.of("claim.more") + why)
+                : Remark.mend("claim", TrialWords.of("claim.unfair") + why);
     }
 
     private static String shown(double watt, UnitSystem system) {

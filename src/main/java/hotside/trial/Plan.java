@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
@@ -41,10 +42,20 @@ public record Plan(
     /**
      * One of the things compared.
      *
-     * @param title for people
+     * @param words what it is called, in the language spoken when they are asked for
      * @param rig with it fitted
      */
-    public record Contestant(String title, Rig rig) {}
+    public record Contestant(Supplier<String> words, Rig rig) {
+        /** One that is called the same in all languages. */
+        public Contestant(String title, Rig rig) {
+            this(() -> title, rig);
+        }
+
+        /** For people. */
+        public String title() {
+            return words.get();
+        }
+    }
 
     /**
      * @throws RigException if it cannot be run; the message says what to change
@@ -55,38 +66,34 @@ public record Plan(
         logged = Set.copyOf(logged);
         require(
                 parts.size() >= 2 && parts.size() <= MOST_PARTS,
-                parts.size() + " parts are to be compared",
-                "two to six");
+                TrialWords.of("plan.parts", parts.size()),
+                TrialWords.of("plan.parts.wanted"));
         require(
                 order.length() <= MOST_PULLS,
-                "the order has " + order.length() + " pulls",
-                "at most " + MOST_PULLS);
+                TrialWords.of("plan.pulls", order.length()),
+                TrialWords.of("plan.pulls.wanted", MOST_PULLS));
         for (char letter : order.toCharArray()) {
             require(
                     letter >= 'A' && letter < 'A' + parts.size(),
-                    "the order has a \"" + letter + "\"",
-                    "the letters A to " + (char) ('A' + parts.size() - 1) + ", one a pull");
+                    TrialWords.of("plan.letter", letter),
+                    TrialWords.of("plan.letter.wanted", (char) ('A' + parts.size() - 1)));
         }
         for (int i = 0; i < parts.size(); i++) {
             char letter = (char) ('A' + i);
             require(
                     order.indexOf(letter) >= 0,
-                    "no pull is made with " + letter,
-                    "an order that holds every part, such as "
-                            + (parts.size() == 2 ? "ABBA" : "ABCCBA"));
+                    TrialWords.of("plan.unused", letter),
+                    TrialWords.of("plan.unused.wanted", parts.size() == 2 ? "ABBA" : "ABCCBA"));
         }
         require(
                 warmUp >= 0 && warmUp <= MOST_WARM_UP,
-                "there are " + warmUp + " warm-up pulls",
-                "0 to " + MOST_WARM_UP);
+                TrialWords.of("plan.warm-up", warmUp),
+                TrialWords.of("plan.warm-up.wanted", MOST_WARM_UP));
         require(
                 interval >= 60 && interval <= LONGEST_INTERVAL,
-                "pulls follow each other every " + Math.round(interval) + " s",
-                "60 s to a day");
-        require(
-                fromSpeed < toSpeed,
-                "the band ends where it begins or before",
-                "from slow to fast");
+                TrialWords.of("plan.interval", Math.round(interval)),
+                TrialWords.of("plan.interval.wanted"));
+        require(fromSpeed < toSpeed, TrialWords.of("plan.band"), TrialWords.of("plan.band.wanted"));
     }
 
     private static void require(boolean sound, String what, String expected) {
@@ -139,6 +146,11 @@ public record Plan(
                 .map(path -> path.substring(0, path.indexOf('.')))
                 .distinct()
                 .toList();
+    }
+
+    /** As {@link #changes}, in the language spoken. */
+    public List<String> changesInWords(int part) {
+        return changes(part).stream().map(TrialWords::section).toList();
     }
 
     /** Speeds over the band at which truth is worked out, turns per second. */

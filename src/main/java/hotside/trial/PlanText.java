@@ -13,6 +13,7 @@ import hotside.unit.Scale;
 import hotside.unit.Typed;
 import hotside.unit.UnitSystem;
 import hotside.unit.Units;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -22,8 +23,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Reads what a person types of a plan, a prediction or a conclusion. Whatever is not understood is
@@ -31,8 +34,10 @@ import java.util.regex.Pattern;
  */
 public final class PlanText {
     private static final Pattern BAND =
-            Pattern.compile("\\s*(\\d+)\\s*(?:\\.\\.|to|-|–)\\s*(\\d+)\\s*(?:rev/min|rpm)?\\s*");
-    private static final Pattern RANGE = Pattern.compile("(.+?)\\s*(?:\\.\\.|\\bto\\b|–)\\s*(.+)");
+            Pattern.compile(
+                    "\\s*(\\d+)\\s*(?:\\.\\.|to|bis|-|–)\\s*(\\d+)\\s*(?:rev/min|rpm|1/min)?\\s*");
+    private static final Pattern RANGE =
+            Pattern.compile("(.+?)\\s*(?:\\.\\.|\\bto\\b|\\bbis\\b|–)\\s*(.+)");
     private static final Pattern GUESS =
             Pattern.compile("([a-z-]+)\\s+(falls|stays|rises)(?:\\s+(?:by\\s+)?(.+))?");
 
@@ -46,7 +51,7 @@ public final class PlanText {
      */
     public static Plan.Contestant contestant(Rig rig, Stock stock, String text) {
         Rig fitted = rig;
-        List<String> titles = new java.util.ArrayList<>();
+        List<Supplier<String>> titles = new ArrayList<>();
         for (String item : text.split("\\+", -1)) {
             String what = item.strip();
             if (what.isEmpty() || what.equals("as-it-is")) {
@@ -55,28 +60,31 @@ public final class PlanText {
             int sign = what.indexOf('=');
             if (sign > 0) {
                 fitted = fitted.with(what.substring(0, sign).strip(), what.substring(sign + 1));
-                titles.add(what);
+                titles.add(() -> what);
             } else {
-                Part part =
-                        stock.part(what)
-                                .orElseThrow(
-                                        () ->
-                                                new RigException(
-                                                        "there is no part \""
-                                                                + what
-                                                                + "\" on the shelf",
-                                                        "one of: "
-                                                                + String.join(
-                                                                        ", ",
-                                                                        stock.parts().stream()
-                                                                                .map(Part::id)
-                                                                                .toList())));
+                Part part = stock.part(what).orElseThrow(() -> noPart(what, stock));
                 fitted = fitted.with(part);
-                titles.add(part.title());
+                titles.add(part::title);
             }
         }
-        return new Plan.Contestant(
-                titles.isEmpty() ? "as it is" : String.join(" and ", titles), fitted);
+        return new Plan.Contestant(() -> title(titles), fitted);
+    }
+
+    private static String title(List<Supplier<String>> titles) {
+        return titles.isEmpty()
+                ? TrialWords.of("typed.as-it-is")
+                : titles.stream()
+                        .map(Supplier::get)
+                        .collect(Collectors.joining(TrialWords.of("typed.and")));
+    }
+
+    private static RigException noPart(String id, Stock stock) {
+        List<String> ids = stock.parts().stream().map(Part::id).toList();
+        return new RigException(TrialWords.of("typed.part", id), oneOf(ids));
+    }
+
+    private static String oneOf(List<String> names) {
+        return TrialWords.of("typed.one-of", String.join(", ", names));
     }
 
     /** Channels by their names, separated by commas; {@code all} and {@code none} too. */
@@ -87,25 +95,15 @@ public final class PlanText {
         }
         for (String name : text.split("[,\\s]+")) {
             if (!name.isEmpty() && !name.equals("none")) {
-                channels.add(
-                        Channel.of(name)
-                                .orElseThrow(
-                                        () ->
-                                                new RigException(
-                                                        "nothing is called \""
-                                                                + name
-                                                                + "\" in the cell",
-                                                        "one of: "
-                                                                + String.join(
-                                                                        ", ",
-                                                                        Arrays.stream(
-                                                                                        Channel
-                                                                                                .values())
-                                                                                .map(Channel::label)
-                                                                                .toList()))));
+                channels.add(Channel.of(name).orElseThrow(() -> noChannel(name)));
             }
         }
         return channels;
+    }
+
+    private static RigException noChannel(String name) {
+        List<String> labels = Arrays.stream(Channel.values()).map(Channel::label).toList();
+        return new RigException(TrialWords.of("typed.channel", name), oneOf(labels));
     }
 
     /**
@@ -117,7 +115,7 @@ public final class PlanText {
         Matcher m = BAND.matcher(text);
         if (!m.matches() || m.group(1).length() > 6 || m.group(2).length() > 6) {
             throw new RigException(
-                    "the band is \"" + text + "\"", "two engine speeds such as 4000..6000");
+                    TrialWords.of("typed.band", text), TrialWords.of("typed.band.wanted"));
         }
         return new double[] {
             Integer.parseInt(m.group(1)) / 60.0, Integer.parseInt(m.group(2)) / 60.0
@@ -127,7 +125,7 @@ public final class PlanText {
     /** A time such as {@code 12 min}; a bare number is minutes. Seconds. */
     public static double interval(String text) {
         return number(
-                "the interval",
+                TrialWords.of("typed.interval"),
                 text,
                 Quantity.TIME,
                 Units.bySymbol(Quantity.TIME.dimension(), "min"),
@@ -137,12 +135,12 @@ public final class PlanText {
     /** A boost such as {@code 66 kPa}; empty for {@code free} or nothing. Pa gauge. */
     public static OptionalDouble boost(String text, UnitSystem system, double ambient) {
         String what = text.strip();
-        if (what.isEmpty() || what.equals("free")) {
+        if (what.isEmpty() || what.equals("free") || what.equals("frei")) {
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(
                 number(
-                        "the boost to hold",
+                        TrialWords.of("typed.hold"),
                         what,
                         Quantity.GAUGE_PRESSURE,
                         Quantity.GAUGE_PRESSURE.shown(system),
@@ -157,18 +155,19 @@ public final class PlanText {
         Matcher m = RANGE.matcher(text.strip());
         if (!m.matches()) {
             throw new RigException(
-                    "the interval is \"" + text + "\"", "two powers such as 3 to 9 kW");
+                    TrialWords.of("typed.power", text), TrialWords.of("typed.power.wanted"));
         }
         Typed last = typed(m.group(2), Quantity.POWER, Quantity.POWER.shown(system), 0);
         Scale unit = last instanceof Typed.Understood u ? u.scale() : Quantity.POWER.shown(system);
-        double high = si("the interval's upper end", m.group(2), last);
+        double high = si(TrialWords.of("typed.upper"), m.group(2), last);
         double low =
                 si(
-                        "the interval's lower end",
+                        TrialWords.of("typed.lower"),
                         m.group(1),
                         typed(m.group(1), Quantity.POWER, unit, 0));
         if (low > high) {
-            throw new RigException("the interval runs from high to low", "the lower end first");
+            throw new RigException(
+                    TrialWords.of("typed.high-to-low"), TrialWords.of("typed.high-to-low.wanted"));
         }
         return Optional.of(new Conclusion.Interval(low, high));
     }
@@ -179,8 +178,8 @@ public final class PlanText {
                 .orElseThrow(
                         () ->
                                 new RigException(
-                                        "the claim is \"" + text + "\"",
-                                        "pays, does-not or cannot-tell"));
+                                        TrialWords.of("typed.claim", text),
+                                        TrialWords.of("typed.claim.wanted")));
     }
 
     /** A prediction such as {@code power rises 8 kW, boost stays, turbine-inlet falls 3 kPa}. */
@@ -191,11 +190,14 @@ public final class PlanText {
             Watched watched = m.matches() ? Watched.find(m.group(1)).orElse(null) : null;
             if (watched == null) {
                 throw new RigException(
-                        "the prediction holds \"" + part.strip() + "\"",
-                        "such as \"power rises 8 kW, boost stays\"; of "
-                                + String.join(
+                        TrialWords.of("typed.prediction", part.strip()),
+                        TrialWords.of(
+                                "typed.prediction.wanted",
+                                String.join(
                                         ", ",
-                                        Arrays.stream(Watched.values()).map(Watched::id).toList()));
+                                        Arrays.stream(Watched.values())
+                                                .map(Watched::id)
+                                                .toList())));
             }
             // The unit's capitals matter, so the size is taken from what was typed.
             String size = m.group(3) == null ? "" : part.strip().substring(m.start(3), m.end(3));
@@ -216,15 +218,15 @@ public final class PlanText {
                         .orElseThrow(
                                 () ->
                                         new RigException(
-                                                "the direction is \"" + direction + "\"",
-                                                "falls, stays or rises"));
+                                                TrialWords.of("typed.direction", direction),
+                                                TrialWords.of("typed.direction.wanted")));
         OptionalDouble by =
                 size.isBlank()
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(
                                 Math.abs(
                                         number(
-                                                "the size for " + watched.words(),
+                                                TrialWords.of("typed.size", watched.words()),
                                                 size,
                                                 watched.quantity(),
                                                 watched.quantity().shown(system),
@@ -255,6 +257,7 @@ public final class PlanText {
                 typed instanceof Typed.Ambiguous a
                         ? a.question()
                         : ((Typed.NotUnderstood) typed).message();
-        throw new RigException(what + " is \"" + text + "\": " + why.replaceFirst("\\.$", ""), "");
+        throw new RigException(
+                TrialWords.of("typed.is", what, text, why.replaceFirst("\\.$", "")), "");
     }
 }

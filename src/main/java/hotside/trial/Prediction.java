@@ -42,35 +42,27 @@ public record Prediction(Map<Watched, Guess> guesses) {
         double by = watched.change(truth);
         String size = Shown.of(Math.abs(by), watched.quantity(), system, 3).text();
         Watched.Direction way = watched.direction(truth);
-        String fact =
-                switch (way) {
-                    case STAYS -> "It stays, to within " + size + ".";
-                    case FALLS -> "It falls by " + size + ".";
-                    case RISES -> "It rises by " + size + ".";
-                };
-        String said = "You expected that it " + guess.direction().id();
-        String guessed =
+        String fact = TrialWords.of("fact." + way.id(), size);
+        String said = "expected." + guess.direction().id();
+        String plain = TrialWords.of(said);
+        String sized =
                 guess.size().isPresent()
-                        ? " by "
-                                + Shown.of(
-                                                guess.size().getAsDouble(),
-                                                watched.quantity(),
-                                                system,
-                                                3)
-                                        .text()
-                        : "";
+                        ? TrialWords.of(
+                                said + ".by",
+                                Shown.of(guess.size().getAsDouble(), watched.quantity(), system, 3)
+                                        .text())
+                        : plain;
         if (guess.direction() != way) {
-            return Remark.mend(watched.words(), said + guessed + ". " + fact);
+            return Remark.mend(watched.topic(), sized + " " + fact);
         }
         if (way == Watched.Direction.STAYS || guess.size().isEmpty()) {
-            return Remark.good(watched.words(), said + ". " + fact);
+            return Remark.good(watched.topic(), plain + " " + fact);
         }
         double ratio = guess.size().getAsDouble() / Math.abs(by);
         if (ratio > ROUGH || ratio < 1 / ROUGH) {
             return Remark.mend(
-                    watched.words(),
-                    said + guessed + ". The direction is right, the size is not. " + fact);
+                    watched.topic(), sized + " " + TrialWords.of("expected.size-off") + " " + fact);
         }
-        return Remark.good(watched.words(), said + guessed + ". " + fact);
+        return Remark.good(watched.topic(), sized + " " + fact);
     }
 }

@@ -5,7 +5,7 @@ package hotside.trial;
  * Something to be said of a plan, a prediction or a conclusion.
  *
  * @param kind whether it is well, to be mended, or just to be known
- * @param topic what it is about, a word or two
+ * @param topic what it is about, an English word or two, whatever the language; see {@link #title}
  * @param text whole sentences
  */
 public record Remark(Kind kind, String topic, String text) {
@@ -14,6 +14,11 @@ public record Remark(Kind kind, String topic, String text) {
         GOOD,
         MEND,
         NOTE
+    }
+
+    /** What it is about, in the language spoken. */
+    public String title() {
+        return TrialWords.topic(topic);
     }
 
     static Remark good(String topic, String text) {

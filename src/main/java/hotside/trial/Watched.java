@@ -23,12 +23,12 @@ public enum Watched {
 
     private static final double STILL_POWER = 0.005;
 
-    private final String words;
+    private final String topic;
     private final Quantity quantity;
     private final ToDoubleFunction<Truth> change;
 
-    Watched(String words, Quantity quantity, ToDoubleFunction<Truth> change) {
-        this.words = words;
+    Watched(String topic, Quantity quantity, ToDoubleFunction<Truth> change) {
+        this.topic = topic;
         this.quantity = quantity;
         this.change = change;
     }
@@ -42,8 +42,14 @@ public enum Watched {
         return Arrays.stream(values()).filter(w -> w.id().equals(id)).findFirst();
     }
 
+    /** What it is called, in the language spoken. */
     public String words() {
-        return words;
+        return TrialWords.topic(topic);
+    }
+
+    /** What it is called in English, whatever the language. */
+    String topic() {
+        return topic;
     }
 
     public Quantity quantity() {

@@ -68,16 +68,9 @@ public enum Quantity {
         this.usShop = usShop;
     }
 
-    /** What it is called in a sentence, such as {@code gauge pressure}. */
+    /** What it is called in the language spoken, such as {@code gauge pressure}. */
     public String words() {
-        return switch (this) {
-            case PRESSURE -> "absolute pressure";
-            case RATIO -> "pure number";
-            case COUNT -> "whole number";
-            case FLAG -> "yes or no";
-            case AS_MEASURED -> "reading";
-            default -> name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        };
+        return UnitWords.of("quantity." + name().toLowerCase(Locale.ROOT));
     }
 
     public Dimension dimension() {

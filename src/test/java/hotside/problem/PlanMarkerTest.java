@@ -2,9 +2,11 @@
 package hotside.problem;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.content.Finding;
+import hotside.speech.Language;
 import hotside.unit.DecimalHabit;
 import hotside.unit.UnitSystem;
 import java.util.ArrayList;
@@ -126,6 +128,51 @@ class PlanMarkerTest {
         List<Optional<Verdict>> verdicts =
                 mark(variant, "ABBAABBA", "2 pulls", "0.16 h", "8.8 psi", ALL);
         assertEquals(List.of("", "", "", "", ""), mistakes(verdicts));
+    }
+
+    /** A plan may be marked at another desk than the one that it was written at. */
+    @Test
+    void germanLinesAreUnderstoodAtAnyDesk() {
+        Variant variant = draw("plan-for-a-wider-pipe");
+        String log =
+                "Ladedruck, Druck vor der Turbine, Druck hinter der Turbine und Lufttemperatur";
+        assertEquals(
+                List.of("", "", "", "", ""),
+                mistakes(mark(variant, "ABBAABBA", "2 Messungen", "10 min", "60 kPa", log)));
+        assertEquals(
+                List.of("", "", "", "boost-left-free", "not-logged"),
+                mistakes(mark(variant, "ABBAABBA", "2", "10 min", "frei", "nichts")));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+            ABBAABBA | 2   | 10 min | 60 kPa | alle
+            AAAABBBB | 0   | 15 min | frei   | nichts
+            ABBAABBA | 2   | 10 min | 30 kPa | Ladedruck
+            AAAA     | 2   | 10 min | 60 kPa | alle
+            AB       | 2   | 10 min | 60 kPa | alle
+            ABBX     | two | 1 kg   | 900 psi | Mond
+            """)
+    void aGermanDeskIsToldInGerman(
+            String order, String warmUp, String interval, String hold, String log) {
+        Language.speak(Language.GERMAN);
+        try {
+            for (String id : List.of("plan-for-a-wider-pipe", "pipe-after-the-cooler")) {
+                for (Optional<Verdict> verdict :
+                        mark(draw(id), order, warmUp, interval, hold, log)) {
+                    String said = verdict.orElseThrow().feedback();
+                    assertFalse(said.matches("(?s).*\\b(the|of|and|is|with|to)\\b.*"), said);
+                }
+            }
+            assertEquals("Ladedruck", PlanDraft.spoken("boost"));
+            assertEquals("Ladedruck, Lufttemperatur", PlanDraft.spoken(PlanLine.LOG.example()));
+        } finally {
+            Language.speak(Language.ENGLISH);
+        }
+        assertEquals("boost, ambient temperature", PlanDraft.spoken(PlanLine.LOG.example()));
     }
 
     /** A line for each thing that an author may get wrong. */

@@ -4,8 +4,10 @@ package hotside.runlog;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotside.speech.Language;
 import hotside.unit.DecimalHabit;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -13,6 +15,7 @@ import java.io.InputStream;
 import java.io.SequenceInputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Enumeration;
 import java.util.Iterator;
 import java.util.List;
@@ -461,5 +464,33 @@ class LogReaderTest {
     void endsOnAnyBytes(@ForAll byte[] bytes) {
         LogReading reading = Logs.read(bytes, ReadOptions.PLAIN);
         assertTrue(reading.log().isPresent() || !reading.findings().isEmpty());
+    }
+
+    /** Files and what the program writes stay as they are; only what people are told is German. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Speed [rpm];Power [kW];boost;moon;Power2 [kW]|3000;15,0;x;a;1|3200;oops;;b|3400;17;1;c;2;3",
+                "3000,150|3600,180",
+                "",
+                "a,b|c,d",
+                "Operator: none|Time [s],Speed [rpm],Power [kW],power [W]|0,3000,1,1|2,3600,2,1|1,4000,3,1|3,3500,2,1|4,3000,2,1",
+                "Torque [N],Power [kW]|3000,150|3500,160"
+            })
+    void aGermanDeskIsToldInGerman(String text) {
+        Language.speak(Language.GERMAN);
+        try {
+            LogReading reading = Logs.read(text.replace('|', '\n'));
+            List<String> said = new ArrayList<>(reading.notes());
+            reading.findings()
+                    .forEach(f -> said.add(f.what() + " " + f.expected() + " " + f.mend()));
+            assertFalse(said.isEmpty());
+            for (String each : said) {
+                assertFalse(each.matches("(?s).*\\b(the|of|and|is|with|to|row)\\b.*"), each);
+            }
+            reading.findings().forEach(f -> assertFalse(f.text().contains("expected"), f.text()));
+        } finally {
+            Language.speak(Language.ENGLISH);
+        }
     }
 }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotside.cell.Rig;
 import hotside.cell.RigException;
 import hotside.cell.Stock;
+import hotside.speech.Language;
 import hotside.unit.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -67,5 +68,32 @@ class PlanTextTest {
     private static void refused(Executable what, String says) {
         RigException e = assertThrows(RigException.class, what);
         assertTrue(e.getMessage().contains(says), e.getMessage());
+    }
+
+    @Test
+    void germanWordsAreUnderstoodAtAnyDesk() {
+        assertEquals(100, PlanText.band("4000 bis 6000 1/min")[1]);
+        assertTrue(PlanText.boost("frei", SI, 98.5e3).isEmpty());
+        assertEquals(
+                new Conclusion.Interval(3e3, 9e3), PlanText.power("3 bis 9 kW", SI).orElseThrow());
+    }
+
+    @Test
+    void aGermanDeskIsToldInGermanWhatIsNotUnderstood() {
+        Language.speak(Language.GERMAN);
+        try {
+            refused(
+                    () -> PlanText.band("schnell"),
+                    "der Drehzahlbereich ist „schnell“; erwartet: zwei Drehzahlen, zum Beispiel 4000 bis 6000");
+            refused(
+                    () -> PlanText.interval("12 kg"),
+                    "der Abstand ist „12 kg“: Die Einheit „kg“ ist nicht bekannt. Erwartet wird eine Zeit");
+            assertEquals(
+                    "Rohr, außen 101,6 mm und Rohr ohne Schalldämpfer",
+                    PlanText.contestant(RIG, STOCK, "pipe-102 + muffler-none").title());
+            assertEquals("wie der Aufbau ist", PlanText.contestant(RIG, STOCK, "as-it-is").title());
+        } finally {
+            Language.speak(Language.ENGLISH);
+        }
     }
 }
