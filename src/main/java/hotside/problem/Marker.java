@@ -143,9 +143,22 @@ public final class Marker {
                 Optional.empty(),
                 value,
                 ProblemWords.of(
-                        isRead() ? "wrong.read" : "wrong.worked",
+                        unexplained(index, answer),
                         told(index, value),
                         ProblemWords.of("direction." + direction(value, right.value()))));
+    }
+
+    /** What is said of a number that no mistake gives. */
+    private String unexplained(int index, Typed.Understood answer) {
+        Ask ask = variant.template().asks().get(index);
+        Variant.Answer right = variant.answers().get(index);
+        double asAsked =
+                ask.scale(variant.system())
+                        .toSi(answer.asTyped(), ask.quantity(), variant.ambient());
+        if (answer.unitTyped() && within(asAsked, right.value(), right.band())) {
+            return ask.quantity().dimension() == Dimension.PRESSURE ? "wrong.zero" : "wrong.unit";
+        }
+        return isRead() ? "wrong.read" : "wrong.worked";
     }
 
     /** True if the number is read off a chart, so that its figures say nothing. */

@@ -62,6 +62,10 @@ public enum Slips {
     LINEAR_FOR_SQUARE((x, s) -> Math.sqrt(x * s.other())),
     /** The ratio to another value turned upside down. */
     RATIO_TURNED((x, s) -> s.other() * s.other() / x),
+    /**
+     * The ratio to another value squared, as when the root on the way from an area is forgotten.
+     */
+    RATIO_SQUARED((x, s) -> x * x / s.other()),
     /** The difference to another value with the opposite sign. */
     DIFFERENCE_TURNED((x, s) -> 2 * s.other() - x),
     /** A factor that the problem's author names. */
@@ -108,6 +112,7 @@ public enum Slips {
                 || this == SUBTRACTED_TWICE
                 || this == LINEAR_FOR_SQUARE
                 || this == RATIO_TURNED
+                || this == RATIO_SQUARED
                 || this == DIFFERENCE_TURNED;
     }
 

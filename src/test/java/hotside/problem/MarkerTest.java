@@ -251,6 +251,15 @@ class MarkerTest {
                 verdict(PUSH, typed));
     }
 
+    /** 245.4 lbf are 1091.6 N: the number was found, the unit was not. */
+    @Test
+    void theRightNumberWithAnotherUnitIsToldApart() {
+        assertVerdict(
+                Verdict.Kind.WRONG,
+                "1092 N is too much. The number itself fits, but not with this unit behind it. Check the unit.",
+                verdict(PUSH, "245.4 lbf"));
+    }
+
     @Test
     void wordsAreNotUnderstood() {
         assertVerdict(

@@ -62,6 +62,7 @@ class SlipsTest {
         // From 3 to 12 an area grows sixteenfold; the one of 6 has grown fourfold, as the bore did.
         "linear-for-square, 12, 6",
         "ratio-turned, 12, 0.75",
+        "ratio-squared, 12, 48",
         "difference-turned, 12, -6",
         "factor, 46, 115",
         // 4 to the power of 2.5.
