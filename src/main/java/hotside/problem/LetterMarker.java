@@ -15,6 +15,9 @@ final class LetterMarker {
     private static final Pattern BETWEEN = Pattern.compile("[\\s,;.:()\\[\\]>→–&+/-]+");
     private static final Pattern RUN = Pattern.compile("[A-Z]+|[1-9]+");
 
+    /** An option that is a number, such as {@code 133 N}. */
+    private static final Pattern A_NUMBER = Pattern.compile("\\W*\\d[\\d.,]*\\s?\\S{0,12}");
+
     /** What people write around letters, in the languages spoken. */
     private static final Set<String> FILLERS =
             Set.of("AND", "THEN", "UND", "DANN", "OPTION", "OPTIONS", "ANSWER", "ANTWORT");
@@ -76,7 +79,8 @@ final class LetterMarker {
             int number = Integer.parseInt(sign);
             boolean counted =
                     number <= options.size()
-                            && options.stream().noneMatch(o -> o.text().matches("\\W*\\d.*"));
+                            && options.stream()
+                                    .noneMatch(o -> A_NUMBER.matcher(o.text()).matches());
             return counted ? Optional.of(options.get(number - 1)) : Optional.empty();
         }
         return options.stream().filter(l -> l.letter().equals(sign)).findFirst();

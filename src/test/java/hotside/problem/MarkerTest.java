@@ -315,6 +315,17 @@ class MarkerTest {
         assertEquals(Verdict.Kind.RIGHT, verdict(OUTLET, "", "", percent + " %").kind());
     }
 
+    /** Asked about whether it is right or not, or the question would tell. */
+    @Test
+    void aWrongShareForAPercentageIsAskedAboutAsWell() {
+        for (String wrong : List.of("0.01", "0.999")) {
+            assertEquals(Verdict.Kind.ASK, verdict(OUTLET, "", "", wrong).kind(), wrong);
+        }
+        for (String plain : List.of("0", "0.5 %", "12")) {
+            assertTrue(verdict(OUTLET, "", "", plain).kind() != Verdict.Kind.ASK, plain);
+        }
+    }
+
     @Test
     void whatIsNotAnsweredHasNoVerdict() {
         assertEquals(
