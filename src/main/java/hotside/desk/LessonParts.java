@@ -82,9 +82,7 @@ final class LessonParts {
         if (part instanceof Part.DiagramFigure d) {
             String id = "d" + (diagram.size() + 1);
             diagram.put(id, d);
-            drawn.put(
-                    id,
-                    d.follows().map(c -> DiagramFigure.following(d, c.start())).orElse(d.start()));
+            drawn.put(id, DiagramFigure.atRest(d));
             return Optional.of(id);
         }
         return Optional.empty();

@@ -42,7 +42,7 @@ public final class DiagramFigure {
         String title = part.diagram().title();
         try {
             return Words.of(
-                    "text.diagram", title, picture(part, part.start(), system, ambient).words());
+                    "text.diagram", title, picture(part, atRest(part), system, ambient).words());
         } catch (RelationException e) {
             return Words.of("text.diagram", title, Words.of("diagram.none", e.getMessage()));
         }
@@ -74,6 +74,11 @@ public final class DiagramFigure {
             }
         }
         return in;
+    }
+
+    /** What a diagram is drawn from where nothing moves: as its calculator stands at first. */
+    public static Values atRest(Part.DiagramFigure part) {
+        return part.follows().map(c -> following(part, c.start())).orElse(part.start());
     }
 
     private static String caption(Part.DiagramFigure part) {

@@ -20,6 +20,9 @@ import java.util.stream.Collectors;
  * the cell has run both side by side and the why.
  */
 public final class PredictCard {
+    /** A change that the numbers beside it do not show; what a solver leaves is far smaller. */
+    private static final double UNSEEN = 1e-4;
+
     private static final int DIGITS = 4;
     private static final double ROW = 40;
 
@@ -264,7 +267,8 @@ public final class PredictCard {
                 : "";
     }
 
-    private static String percent(double change) {
+    static String percent(double exact) {
+        double change = Math.abs(exact) < UNSEEN ? 0 : exact;
         String number = DecimalHabit.spoken().write(Numbers.significant(Math.abs(100 * change), 2));
         return (change < 0 ? "−" : change > 0 ? "+" : "") + number + "\u00a0%";
     }

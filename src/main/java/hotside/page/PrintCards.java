@@ -76,7 +76,8 @@ final class PrintCards implements LessonPage.Cards {
             return faded(faded);
         }
         if (part instanceof Part.DiagramFigure diagram) {
-            return DiagramFigure.html(id(part), diagram, diagram.start(), system, ambient);
+            return DiagramFigure.html(
+                    id(part), diagram, DiagramFigure.atRest(diagram), system, ambient);
         }
         return part instanceof Part.Prediction prediction ? prediction(prediction) : "";
     }

@@ -199,6 +199,11 @@ final class TaskCard {
                                             rule.because()))
                     .toList();
         }
+        if (variant.template().task() instanceof Task.Rank) {
+            return Answers.right(variant).stream()
+                    .map(item -> item.letter() + ": " + item.because())
+                    .toList();
+        }
         if (variant.template().kind() == Template.Kind.PLAN) {
             List<String> plan =
                     java.util.stream.IntStream.range(0, variant.template().asks().size())

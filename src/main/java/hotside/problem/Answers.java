@@ -74,11 +74,17 @@ public final class Answers {
     /** The options to be taken, or all items in a right order. */
     public static List<Lettered> right(Variant variant) {
         if (variant.template().task() instanceof Task.Arrange arrange) {
-            List<String> ids = arrange.items().stream().map(Task.Item::id).toList();
-            return variant.lettered().stream()
-                    .sorted(Comparator.comparingInt(item -> ids.indexOf(item.id())))
-                    .toList();
+            return inOrder(variant, arrange.items().stream().map(Task.Item::id).toList());
+        }
+        if (variant.template().task() instanceof Task.Rank rank) {
+            return inOrder(variant, Orders.right(rank, variant.run().values()));
         }
         return variant.lettered().stream().filter(Lettered::right).toList();
+    }
+
+    private static List<Lettered> inOrder(Variant variant, List<String> ids) {
+        return variant.lettered().stream()
+                .sorted(Comparator.comparingInt(item -> ids.indexOf(item.id())))
+                .toList();
     }
 }

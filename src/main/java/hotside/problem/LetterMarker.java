@@ -12,8 +12,15 @@ import java.util.stream.Collectors;
 
 /** Marks answers that are letters: options that were taken, items in an order. */
 final class LetterMarker {
-    private static final Pattern BETWEEN = Pattern.compile("[\\s,;.:)>→–-]+");
-    private static final Pattern RUN = Pattern.compile("[A-Z]+");
+    private static final Pattern BETWEEN = Pattern.compile("[\\s,;.:()\\[\\]>→–&+/-]+");
+    private static final Pattern RUN = Pattern.compile("[A-Z]+|[1-9]+");
+
+    /** An option that is a number, such as {@code 133 N}. */
+    private static final Pattern A_NUMBER = Pattern.compile("\\W*\\d[\\d.,]*\\s?\\S{0,12}");
+
+    /** What people write around letters, in the languages spoken. */
+    private static final Set<String> FILLERS =
+            Set.of("AND", "THEN", "UND", "DANN", "OPTION", "OPTIONS", "ANSWER", "ANTWORT");
 
     /** More than this at once is no help. */
     private static final int MOST_REASONS = 3;
@@ -34,7 +41,7 @@ final class LetterMarker {
 
     private Verdict one(String text) {
         List<Lettered> taken = new ArrayList<>();
-        for (String word : BETWEEN.split(text.strip().toUpperCase(Locale.ROOT))) {
+        for (String word : words(text)) {
             if (!RUN.matcher(word).matches()) {
                 return unreadable(text);
             }
@@ -56,8 +63,27 @@ final class LetterMarker {
         };
     }
 
-    private Optional<Lettered> named(String letter) {
-        return variant.lettered().stream().filter(l -> l.letter().equals(letter)).findFirst();
+    /** The runs of letters in an answer, without what stands between them. */
+    private static List<String> words(String text) {
+        List<String> words =
+                BETWEEN.splitAsStream(text.strip().toUpperCase(Locale.ROOT))
+                        .filter(word -> !word.isEmpty() && !FILLERS.contains(word))
+                        .toList();
+        return words.isEmpty() ? List.of("") : words;
+    }
+
+    /** The option of a letter, or of its number where no option is itself a number. */
+    private Optional<Lettered> named(String sign) {
+        List<Lettered> options = variant.lettered();
+        if (Character.isDigit(sign.charAt(0))) {
+            int number = Integer.parseInt(sign);
+            boolean counted =
+                    number <= options.size()
+                            && options.stream()
+                                    .noneMatch(o -> A_NUMBER.matcher(o.text()).matches());
+            return counted ? Optional.of(options.get(number - 1)) : Optional.empty();
+        }
+        return options.stream().filter(l -> l.letter().equals(sign)).findFirst();
     }
 
     private static Verdict said(Verdict.Kind kind, String feedback) {
@@ -149,6 +175,9 @@ final class LetterMarker {
         if (taken.size() < variant.lettered().size()) {
             return said(Verdict.Kind.ASK, wanted());
         }
+        if (variant.template().task() instanceof Task.Rank rank) {
+            return rank(rank, taken);
+        }
         Task.Arrange task = (Task.Arrange) variant.template().task();
         List<Task.Rule> broken = Orders.broken(task, taken.stream().map(Lettered::id).toList());
         if (broken.isEmpty()) {
@@ -160,6 +189,44 @@ final class LetterMarker {
                         .map(rule -> told(rule, taken))
                         .collect(Collectors.joining(" "));
         return mistake(broken.get(0).mistake(), reasons);
+    }
+
+    /**
+     * A wrong order is laid to the idea that leads to it; else the first pair that is turned is
+     * named.
+     */
+    private Verdict rank(Task.Rank task, List<Lettered> taken) {
+        List<String> ids = taken.stream().map(Lettered::id).toList();
+        if (ids.equals(Orders.right(task, variant.run().values()))) {
+            return said(Verdict.Kind.RIGHT, ProblemWords.of("rank.right", values(taken)));
+        }
+        for (Task.Misrank misrank : task.misranks()) {
+            if (ids.equals(Orders.wrong(task, misrank, variant.run().values()))) {
+                return mistake(misrank.id(), variant.filled(misrank.because()));
+            }
+        }
+        List<Lettered> right = Answers.right(variant);
+        for (int i = 1; i < taken.size(); i++) {
+            Lettered first = taken.get(i);
+            Lettered then = taken.get(i - 1);
+            if (right.indexOf(first) < right.indexOf(then)) {
+                return mistake(
+                        Orders.MISRANKED,
+                        ProblemWords.of(
+                                "rank.turned",
+                                first.letter(),
+                                then.letter(),
+                                first.because(),
+                                then.because()));
+            }
+        }
+        throw new IllegalStateException("an order other than the right one has a turned pair");
+    }
+
+    private static String values(List<Lettered> items) {
+        return items.stream()
+                .map(item -> item.letter() + " " + item.because())
+                .collect(Collectors.joining(", "));
     }
 
     private static String told(Task.Rule rule, List<Lettered> items) {

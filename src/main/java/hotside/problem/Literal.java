@@ -47,6 +47,9 @@ public final class Literal {
                 }
             }
         }
+        if (quantity == Quantity.TEMPERATURE_DIFFERENCE && lower.endsWith(Units.DIFFERENCE)) {
+            word = word.substring(0, word.length() - Units.DIFFERENCE.length()).strip();
+        }
         Optional<Unit> unit = Units.find(quantity.dimension(), word.isEmpty() ? "1" : word);
         Reference zero = reference == Reference.NONE ? quantity.naturalReference() : reference;
         return unit.map(u -> new Scale(u, zero));

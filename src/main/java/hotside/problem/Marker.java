@@ -25,6 +25,9 @@ import java.util.Set;
  */
 public final class Marker {
     /** So many digits are enough for most answers. */
+    /** Where so much is right or more, nobody means a bare number below one as percent. */
+    private static final double FEW_PERCENT = 0.02;
+
     private static final int USUAL_DIGITS = 3;
 
     /** More digits than this are more than the givens have. */
@@ -102,13 +105,22 @@ public final class Marker {
         return new Verdict(Verdict.Kind.ASK, Optional.empty(), answer.si(), question);
     }
 
-    /** A bare 0.85 where 85 % is right: not a mistake before it is known what was meant. */
+    /**
+     * A bare 0.85 where percent are asked for: not a mistake before it is known what was meant.
+     * Wrong shares are asked about as well, or the question would give the right one away.
+     */
     private boolean isNumberForPercent(int index, Typed.Understood answer) {
         Variant.Answer right = variant.answers().get(index);
         return !needsUnit(variant.template().asks().get(index).quantity())
                 && !answer.unitTyped()
-                && within(answer.asTyped(), right.value(), right.band())
+                && answer.si() != answer.asTyped()
+                && (within(answer.asTyped(), right.value(), right.band())
+                        || isShare(answer.asTyped()) && Math.abs(right.value()) >= FEW_PERCENT)
                 && !within(answer.si(), right.value(), right.band());
+    }
+
+    private static boolean isShare(double number) {
+        return number != 0 && Math.abs(number) <= 1;
     }
 
     private static boolean needsUnit(Quantity quantity) {
@@ -143,9 +155,25 @@ public final class Marker {
                 Optional.empty(),
                 value,
                 ProblemWords.of(
-                        isRead() ? "wrong.read" : "wrong.worked",
+                        unexplained(index, answer),
                         told(index, value),
                         ProblemWords.of("direction." + direction(value, right.value()))));
+    }
+
+    /** What is said of a number that no mistake gives. */
+    private String unexplained(int index, Typed.Understood answer) {
+        Ask ask = variant.template().asks().get(index);
+        Variant.Answer right = variant.answers().get(index);
+        double asAsked =
+                ask.scale(variant.system())
+                        .toSi(answer.asTyped(), ask.quantity(), variant.ambient());
+        if (answer.unitTyped() && within(asAsked, right.value(), right.band())) {
+            return switch (ask.quantity()) {
+                case PRESSURE, GAUGE_PRESSURE -> "wrong.zero";
+                default -> "wrong.unit";
+            };
+        }
+        return isRead() ? "wrong.read" : "wrong.worked";
     }
 
     /** True if the number is read off a chart, so that its figures say nothing. */

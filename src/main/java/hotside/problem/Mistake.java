@@ -36,7 +36,7 @@ public record Mistake(
         String more =
                 slip.needsOther() && with.isPresent()
                         ? "=" + with.get()
-                        : slip == Slips.FACTOR ? "=" + Numbers.plain(factor) : "";
+                        : slip.needsWords() ? "=" + Numbers.plain(factor) : "";
         return slip.id() + "@" + at + more;
     }
 }

@@ -51,6 +51,9 @@ final class Sheet {
         if (task instanceof Task.Arrange arrange) {
             return arranging(arrange);
         }
+        if (task instanceof Task.Rank rank) {
+            return ranking(rank);
+        }
         if (task instanceof Task.Devise) {
             return devising();
         }
@@ -142,6 +145,34 @@ final class Sheet {
                 .forEach(i -> items.add(new Lettered("", i.id(), filled(i.say()), false, "")));
         List<Lettered> mixed = shuffled(items);
         if (Orders.broken(arrange, mixed.stream().map(Lettered::id).toList()).isEmpty()) {
+            throw new Variants.Unsound("the items begin in order");
+        }
+        return with(lettered(mixed), List.of());
+    }
+
+    /**
+     * Sound where the order can be told, and no wrong idea leads to the right one or to another's.
+     */
+    private Variant ranking(Task.Rank rank) {
+        Set<List<String>> orders = new LinkedHashSet<>();
+        orders.add(Orders.right(rank, bare.run().values()));
+        for (Task.Misrank misrank : rank.misranks()) {
+            if (!orders.add(Orders.wrong(rank, misrank, bare.run().values()))) {
+                throw new Variants.Unsound(
+                        "the order of " + misrank.id() + " cannot be told apart");
+            }
+        }
+        tell(template.prompt());
+        tell(template.why());
+        template.hints().forEach(this::tell);
+        rank.misranks().forEach(misrank -> tell(misrank.because()));
+        List<Lettered> items = new ArrayList<>();
+        for (Task.Ranked item : rank.items()) {
+            String value = "{{" + item.value() + "}}";
+            items.add(new Lettered("", item.id(), filled(item.say()), false, filled(value)));
+        }
+        List<Lettered> mixed = shuffled(items);
+        if (mixed.stream().map(Lettered::id).toList().equals(orders.iterator().next())) {
             throw new Variants.Unsound("the items begin in order");
         }
         return with(lettered(mixed), List.of());

@@ -54,8 +54,24 @@ public enum Slips {
     BEST_FOR_MEAN((x, s) -> x),
     /** Of a row: the reading farthest from the others' middle is dropped. */
     ODD_ONE_DROPPED((x, s) -> x),
+    /** A change of so many degrees Fahrenheit from which the scale's 32 are taken off. */
+    OFFSET_IN_DIFFERENCE((x, s) -> x - 32 / 1.8),
+    /** The angle to the other axis, as when sine and cosine are mixed up. */
+    SINE_FOR_COSINE((x, s) -> Math.PI / 2 - x),
+    /** A length that changes an area, from another one on, as if areas went with it plainly. */
+    LINEAR_FOR_SQUARE((x, s) -> Math.sqrt(x * s.other())),
+    /** The ratio to another value turned upside down. */
+    RATIO_TURNED((x, s) -> s.other() * s.other() / x),
+    /**
+     * The ratio to another value squared, as when the root on the way from an area is forgotten.
+     */
+    RATIO_SQUARED((x, s) -> x * x / s.other()),
+    /** The difference to another value with the opposite sign. */
+    DIFFERENCE_TURNED((x, s) -> 2 * s.other() - x),
     /** A factor that the problem's author names. */
-    FACTOR((x, s) -> x * s.factor());
+    FACTOR((x, s) -> x * s.factor()),
+    /** Raised to a power that the problem's author names: an exponent that went wrong. */
+    RAISED((x, s) -> Math.pow(x, s.factor()));
 
     /**
      * What a slip may use.
@@ -93,12 +109,16 @@ public enum Slips {
         return this == TAKEN_INSTEAD
                 || this == ADDED
                 || this == NOT_SUBTRACTED
-                || this == SUBTRACTED_TWICE;
+                || this == SUBTRACTED_TWICE
+                || this == LINEAR_FOR_SQUARE
+                || this == RATIO_TURNED
+                || this == RATIO_SQUARED
+                || this == DIFFERENCE_TURNED;
     }
 
     /** True if the author must word it, because only the author knows what the value means. */
     public boolean needsWords() {
-        return this == FACTOR;
+        return this == FACTOR || this == RAISED;
     }
 
     /** The spoilt value, SI. */

@@ -37,6 +37,20 @@ public sealed interface Task {
     }
 
     /**
+     * Puts items into the order of a value that hangs on the numbers of the variant.
+     *
+     * @param items in the order of the file
+     * @param falling true if the largest comes first
+     * @param misranks orders that come of a wrong idea
+     */
+    record Rank(List<Ranked> items, boolean falling, List<Misrank> misranks) implements Task {
+        public Rank {
+            items = List.copyOf(items);
+            misranks = List.copyOf(misranks);
+        }
+    }
+
+    /**
      * Reads a chart.
      *
      * @param chart how it is made
@@ -115,6 +129,27 @@ public sealed interface Task {
      * @param because why
      */
     record Rule(String first, String then, String mistake, String because) {}
+
+    /**
+     * @param id its name
+     * @param say text with {@code {{value}}}
+     * @param value the place of the value by which it is ranked
+     */
+    record Ranked(String id, String say, String value) {}
+
+    /**
+     * An order by something else than what counts.
+     *
+     * @param id what a learner believes who orders so
+     * @param values one place for each item, in the order of the file
+     * @param falling true if the largest comes first
+     * @param because why that is wrong; text with {@code {{value}}}
+     */
+    record Misrank(String id, List<String> values, boolean falling, String because) {
+        public Misrank {
+            values = List.copyOf(values);
+        }
+    }
 
     /**
      * Something that may be wrong with a rig.

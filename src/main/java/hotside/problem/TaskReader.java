@@ -59,7 +59,7 @@ final class TaskReader {
 
     Asked read(Template.Kind kind) {
         return switch (kind) {
-            case ORDER -> new Asked(arrange(), List.of(lettered()));
+            case ORDER -> new Asked(order(), List.of(lettered()));
             case GRAPH -> graph();
             case FAULT -> new Asked(diagnose(), List.of(lettered()));
             case PLAN -> new Asked(contests().devise(), PlanLine.asks());
@@ -173,6 +173,18 @@ final class TaskReader {
                                 chain.slotAt(place)
                                         .filter(slot -> slot.kind() == Slot.Kind.NUMBER)
                                         .map(Slot::quantity));
+    }
+
+    /** An order is told by rules, or by values of which the least or the most comes first. */
+    private Task order() {
+        if (!fields.has("first")) {
+            return arrange();
+        }
+        List<String> places = new ArrayList<>(givens.stream().map(Given::name).toList());
+        places.addAll(TemplateReader.places(chain));
+        Task.Rank rank = new RankReader(fields, this::quantity, places).read();
+        refuseCount("items", rank.items().size(), 3);
+        return rank;
     }
 
     private Task.Arrange arrange() {
@@ -405,6 +417,9 @@ final class TaskReader {
         } else if (task instanceof Task.Arrange arrange) {
             arrange.items().forEach(i -> texts.put("the item " + i.id(), i.say()));
             arrange.rules().forEach(r -> texts.put("because of " + r.mistake(), r.because()));
+        } else if (task instanceof Task.Rank rank) {
+            rank.items().forEach(i -> texts.put("the item " + i.id(), i.say()));
+            rank.misranks().forEach(m -> texts.put("because of " + m.id(), m.because()));
         } else if (task instanceof Task.Diagnose diagnose) {
             diagnose.faults()
                     .forEach(

@@ -4,6 +4,7 @@ package hotside.problem;
 import hotside.relation.Chain;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A problem before it has numbers.
@@ -128,6 +129,12 @@ public record Template(
         }
         if (task instanceof Task.Arrange arrange) {
             return arrange.rules().stream().map(Task.Rule::mistake).toList();
+        }
+        if (task instanceof Task.Rank rank) {
+            return Stream.concat(
+                            rank.misranks().stream().map(Task.Misrank::id),
+                            Stream.of(Orders.MISRANKED))
+                    .toList();
         }
         if (task instanceof Task.Read read) {
             return read.misreadings().stream().map(Misreading::id).toList();

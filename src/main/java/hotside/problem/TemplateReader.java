@@ -107,7 +107,7 @@ public final class TemplateReader {
         }
         Body body = new Body(file);
         List<String> names = new ArrayList<>(givenNodes.entries().keySet());
-        if (asked.task() instanceof Task.Judge) {
+        if (asked.task() instanceof Task.Judge || asked.task() instanceof Task.Rank) {
             names.addAll(places(chain));
         }
         checkText(body, givens, names, asked.task());
@@ -197,7 +197,7 @@ public final class TemplateReader {
     }
 
     /** Every value of the working that is a number. */
-    private static List<String> places(Chain chain) {
+    static List<String> places(Chain chain) {
         List<String> places = new ArrayList<>();
         for (Chain.Use use : chain.uses()) {
             Stream.concat(use.relation().inputs().stream(), use.relation().outputs().stream())
@@ -502,9 +502,15 @@ public final class TemplateReader {
                 }
             }
         }
+        String items =
+                task instanceof Task.Rank rank
+                        ? rank.items().stream()
+                                .map(Task.Ranked::say)
+                                .collect(Collectors.joining(" ", " ", ""))
+                        : "";
         Set<String> told =
                 GIVEN_IN_TEXT
-                        .matcher(body.prompt())
+                        .matcher(body.prompt() + items)
                         .results()
                         .map(match -> match.group(1))
                         .collect(Collectors.toSet());

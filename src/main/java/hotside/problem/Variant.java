@@ -6,6 +6,7 @@ import hotside.relation.Values;
 import hotside.unit.UnitSystem;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 
 /**
  * A problem with its numbers.
@@ -42,6 +43,16 @@ public record Variant(
         slips = List.copyOf(slips);
         lettered = List.copyOf(lettered);
         figures = List.copyOf(figures);
+    }
+
+    /** A text of the template with its values filled in. */
+    String filled(String text) {
+        return TemplateReader.GIVEN_IN_TEXT
+                .matcher(text)
+                .replaceAll(
+                        match ->
+                                Matcher.quoteReplacement(
+                                        shown.getOrDefault(match.group(1), match.group())));
     }
 
     /** How far from this number an answer to an ask may lie, SI. */

@@ -18,6 +18,14 @@ public final class ComparisonWords {
     private static final int DIGITS = 3;
     private static final double SMALL = 0.25;
 
+    /**
+     * Of the reading itself: six thousandths of a kelvin at room temperature, two pascals of air.
+     */
+    private static final double UNSEEN = 2e-5;
+
+    /** Of the half width of its interval. */
+    private static final double DROWNED = 0.1;
+
     private final Comparison comparison;
     private final UnitSystem system;
     private final double confidence;
@@ -107,13 +115,20 @@ public final class ComparisonWords {
         Quantity quantity = difference(channel);
         double half = d.halfWidth(confidence);
         boolean known = !Double.isNaN(half);
-        if (d.value() == 0) {
+        if (isNothing(d, half)) {
             return known
                     ? LogWords.of("moved.same-within", channel.words(), shown(half, quantity))
                     : LogWords.of("moved.same", channel.words());
         }
         String by = size(d.value(), quantity) + (known ? " ± " + shown(half, quantity) : "");
         return LogWords.of(d.value() > 0 ? "moved.up" : "moved.down", channel.words(), by);
+    }
+
+    /** True for a difference that drowns in its own doubt, or that no gauge could have shown. */
+    private static boolean isNothing(Difference d, double half) {
+        double unseen = UNSEEN * Math.abs(d.before());
+        return Math.abs(d.value())
+                <= (Double.isNaN(half) ? unseen : Math.max(unseen, half * DROWNED));
     }
 
     /** What a difference of two readings of a channel is a measure of. */

@@ -141,6 +141,13 @@ final class UnitReader {
     }
 
     private String candidates() {
+        if (quantity == Quantity.PERCENTAGE) {
+            return expected.sentence();
+        }
+        if (quantity.dimension() == Dimension.RATIO) {
+            return UnitWords.of(
+                    "pure-or-percent", expected.expectation(), expected.written("0.12"));
+        }
         List<String> symbols =
                 Units.of(quantity.dimension()).stream()
                         .map(Unit::symbol)

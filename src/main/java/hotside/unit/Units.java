@@ -24,6 +24,9 @@ public final class Units {
     /** Kelvin at 0 °C (exact). The one place where this offset is written. */
     public static final double ZERO_CELSIUS = 273.15;
 
+    /** What files write behind a unit of temperature to say by how much one changed. */
+    public static final String DIFFERENCE = " difference";
+
     private static final double INCH = 0.0254;
     private static final double FOOT = 0.3048;
     private static final double POUND = 0.45359237;
@@ -503,6 +506,10 @@ public final class Units {
         }
         if (bare.equals("%")) {
             return Optional.of(Quantity.PERCENTAGE);
+        }
+        if (bare.endsWith(DIFFERENCE)) {
+            return find(Dimension.TEMPERATURE, bare.substring(0, bare.lastIndexOf(' ')).strip())
+                    .map(unit -> Quantity.TEMPERATURE_DIFFERENCE);
         }
         return Arrays.stream(Quantity.values())
                 .filter(quantity -> find(quantity.dimension(), bare).isPresent())

@@ -101,6 +101,100 @@ class LetterMarkerTest {
         assertEquals(wood + " does not hold: It burns.", wrong.feedback());
     }
 
+    /** However people write letters: with words, signs or numbers between and around them. */
+    @Test
+    void lettersAreReadAsPeopleWriteThem() {
+        Variant variant = draw(SEVERAL, 1);
+        String iron = letter(variant, "option-1");
+        String tin = letter(variant, "tin");
+        int first = iron.charAt(0) - 'A' + 1;
+        int then = tin.charAt(0) - 'A' + 1;
+        for (String text :
+                List.of(
+                        iron + " and " + tin,
+                        iron + " und " + tin,
+                        iron.toLowerCase() + " " + tin.toLowerCase(),
+                        iron + " & " + tin,
+                        iron + "/" + tin,
+                        "(" + iron + ") + [" + tin + "]",
+                        "Options " + iron + ", " + tin + ".",
+                        first + ", " + then,
+                        then + " and " + first)) {
+            assertEquals(Verdict.Kind.RIGHT, mark(variant, text).kind(), text);
+        }
+        for (String text : List.of("and", "4", "0, 1", iron + " or " + tin)) {
+            assertEquals(Verdict.Kind.UNREADABLE, mark(variant, text).kind(), text);
+        }
+    }
+
+    /** Where the options are numbers, a number is not taken for the place of one. */
+    @Test
+    void aNumberAmongNumbersIsNoLetter() {
+        Variant variant = Variants.draw(pick(), 1, UnitSystem.SI_SHOP);
+        assertTrue(variant.lettered().get(0).text().matches("\\d.*"));
+        assertEquals(Verdict.Kind.UNREADABLE, mark(variant, "1").kind());
+    }
+
+    private static Template pick() {
+        return ProblemBank.shipped().find("which-push-is-it").orElseThrow();
+    }
+
+    static final String RANK =
+            HEAD
+                    + """
+                      kind: order
+                      givens:
+                        a: 22 to 60 by 1 mm
+                        b: 22 to 60 by 1 mm
+                        c: 22 to 60 by 1 mm
+                        d: 25 mm
+                      work:
+                        one: {relation: equivalent-diameter, shape: twin, sizeA: a, sizeB: d}
+                      ask:
+                        - {say: In order?}
+                      first: least
+                      items:
+                        x: {say: "the one of {{a}}", value: a}
+                        y: {say: "the one of {{b}}", value: b}
+                        z: {say: "the one of {{c}}", value: c}
+                      mistakes:
+                        - {mistake: largest-first, values: [a, b, c], first: most, because: "{{a}} is asked the other way."}
+                      ---
+                      """
+                    + SampleProblems.body("d");
+
+    /** The order follows from the numbers, which are held here against each other by hand. */
+    @Test
+    void anOrderByValueFollowsTheNumbersOfTheSeed() {
+        for (long seed = 1; seed <= 40; seed++) {
+            Variant variant = draw(RANK, seed);
+            double last = 0;
+            for (Lettered item : Answers.right(variant)) {
+                double bore =
+                        variant.givens()
+                                .number(List.of("a", "b", "c").get("xyz".indexOf(item.id())));
+                // Closer than two percent would be too close for anybody to tell.
+                assertTrue(bore > 1.02 * last, variant.shown().toString());
+                last = bore;
+            }
+            String key = Answers.key(variant, 0);
+            Verdict right = mark(variant, key);
+            assertEquals(Verdict.Kind.RIGHT, right.kind());
+            assertTrue(
+                    right.feedback().matches("That is the order: . \\d.*mm\\."), right.feedback());
+            Verdict turned = mark(variant, new StringBuilder(key).reverse().toString());
+            assertEquals(Optional.of("largest-first"), turned.mistake());
+            assertEquals(variant.shown().get("a") + " is asked the other way.", turned.feedback());
+            String swapped = "" + key.charAt(2) + key.charAt(0) + key.charAt(4);
+            Verdict pair = mark(variant, swapped);
+            assertEquals(Optional.of("misranked"), pair.mistake());
+            assertTrue(
+                    pair.feedback()
+                            .startsWith(key.charAt(0) + " belongs before " + key.charAt(2) + ": "),
+                    pair.feedback());
+        }
+    }
+
     @Test
     void aWrongPairOfAnOrderIsNamedWithItsReason() {
         Variant variant = draw(ORDER, 1);
@@ -211,7 +305,10 @@ class LetterMarkerTest {
     private static double chance(Variant variant) {
         int options = variant.lettered().size();
         return switch (variant.template().kind()) {
-            case ORDER -> Orders.share((Task.Arrange) variant.template().task());
+            case ORDER ->
+                    variant.template().task() instanceof Task.Arrange arrange
+                            ? Orders.share(arrange)
+                            : Orders.shareOfOne(options);
             case SEVERAL -> Math.pow(0.5, options);
             default -> 1.0 / options;
         };

@@ -251,6 +251,15 @@ class MarkerTest {
                 verdict(PUSH, typed));
     }
 
+    /** 245.4 lbf are 1091.6 N: the number was found, the unit was not. */
+    @Test
+    void theRightNumberWithAnotherUnitIsToldApart() {
+        assertVerdict(
+                Verdict.Kind.WRONG,
+                "1092 N is too much. The number itself fits, but not with this unit behind it. Check the unit.",
+                verdict(PUSH, "245.4 lbf"));
+    }
+
     @Test
     void wordsAreNotUnderstood() {
         assertVerdict(
@@ -304,6 +313,17 @@ class MarkerTest {
                 verdict.feedback());
         assertEquals(Verdict.Kind.RIGHT, verdict(OUTLET, "", "", percent).kind());
         assertEquals(Verdict.Kind.RIGHT, verdict(OUTLET, "", "", percent + " %").kind());
+    }
+
+    /** Asked about whether it is right or not, or the question would tell. */
+    @Test
+    void aWrongShareForAPercentageIsAskedAboutAsWell() {
+        for (String wrong : List.of("0.01", "0.999")) {
+            assertEquals(Verdict.Kind.ASK, verdict(OUTLET, "", "", wrong).kind(), wrong);
+        }
+        for (String plain : List.of("0", "0.5 %", "12")) {
+            assertTrue(verdict(OUTLET, "", "", plain).kind() != Verdict.Kind.ASK, plain);
+        }
     }
 
     @Test

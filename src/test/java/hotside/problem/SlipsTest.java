@@ -55,7 +55,18 @@ class SlipsTest {
         "added, 46, 49",
         "not-subtracted, 46, 49",
         "subtracted-twice, 46, 43",
+        // A rise of 36 °F is one of 20 K; with 32 taken off first, 4 °F, it is one of 2.2222 K.
+        "offset-in-difference, 20, 2.2222222",
+        // 60°, of which the sine is the cosine of 30°.
+        "sine-for-cosine, 1.0471975512, 0.5235987756",
+        // From 3 to 12 an area grows sixteenfold; the one of 6 has grown fourfold, as the bore did.
+        "linear-for-square, 12, 6",
+        "ratio-turned, 12, 0.75",
+        "ratio-squared, 12, 48",
+        "difference-turned, 12, -6",
         "factor, 46, 115",
+        // 4 to the power of 2.5.
+        "raised, 4, 32",
     })
     void spoilsAsItsNameSays(String id, double value, double spoilt) {
         Slips slip = Slips.find(id).orElseThrow();

@@ -81,6 +81,24 @@ class TaskReaderTest {
         assertEquals(List.of(), said(LetterMarkerTest.CHOICE));
         assertEquals(List.of(), said(LetterMarkerTest.SEVERAL));
         assertEquals(List.of(), said(LetterMarkerTest.ORDER));
+        assertEquals(List.of(), said(LetterMarkerTest.RANK));
+    }
+
+    @ParameterizedTest(name = "{1} -> {2}")
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    first: least | first: smallest | "first" is "smallest"
+                    value: b} | value: bb} | there is no value "bb"
+                    value: b} | value: one.sizeQ} | there is no value "one.sizeQ"
+                    c: 22 to 60 by 1 mm | c: 22 to 60 by 1 kW | c is a power, the others are not: a length
+                    values: [a, b, c] | values: [a, b] | 2 values for 3 items
+                    the one of {{b}} | the one of {{e}} | the item y tells a value "e" that is not there
+                    """)
+    void ordersByValueThatAreWrittenWronglyAreSaid(String from, String to, String what) {
+        List<String> said = said(changed(LetterMarkerTest.RANK, from, to));
+        assertTrue(said.stream().anyMatch(s -> s.startsWith(what)), said.toString());
     }
 
     @ParameterizedTest(name = "{1} -> {2}")

@@ -207,6 +207,32 @@ class ComparisonTest {
                                 "part and boost moved nearly together, so these pulls can hardly"));
     }
 
+    /** A pascal of 300 kPa is no change that anybody saw; two kilopascals are. */
+    @Test
+    void whatNoGaugeCouldShowIsNoChange() {
+        String says =
+                says(
+                                Settings.PLAIN,
+                                part("A", Logs.flat(300e3, 170e3, 300e3)),
+                                part("B", Logs.flat(305e3, 172e3, 300_001)))
+                        .get(2);
+        assertEquals(
+                "What else changed, on average over the band: manifold pressure up 0.290 psi;"
+                        + " pressure before the turbine as before.",
+                says);
+    }
+
+    /** Means 170.0 and 170.03 kPa with a half width of some kilopascals. */
+    @Test
+    void whatDrownsInItsDoubtIsNoChange() {
+        List<String> says =
+                says(
+                        Settings.PLAIN,
+                        part("A", Logs.flat(300e3, 169e3), Logs.flat(301e3, 171e3)),
+                        part("B", Logs.flat(304e3, 169.03e3), Logs.flat(305e3, 171.03e3)));
+        assertTrue(says.get(2).contains("manifold pressure as before ± "), says.get(2));
+    }
+
     /** Boost climbs 100 kPa over 3000 rev/min: 10 kPa more comes 300 rev/min earlier. */
     @Test
     void timesTheResponse() {

@@ -376,6 +376,13 @@ class TypedTest {
                     "“psi” is a unit of pressure. A reading was expected, without a unit.",
                     message("12 psi", si(Quantity.AS_MEASURED)));
             assertEquals(
+                    "“kPa” is a unit of pressure. A pure number was expected, without a unit; 0.12 may also be"
+                            + " written as 12 %.",
+                    message("70 kPa", si(Quantity.RATIO)));
+            assertEquals(
+                    "“kPa” is a unit of pressure. A percentage was expected, such as 12.5 %.",
+                    message("70 kPa", si(Quantity.PERCENTAGE)));
+            assertEquals(
                     "Nothing was typed. An area was expected, such as 12,5 mm².",
                     message(" \t", si(Quantity.AREA).withHabit(DecimalHabit.COMMA)));
             assertEquals(
