@@ -88,9 +88,9 @@ public final class ComparisonView {
                                             "comparison.against",
                                             gain.after().label(),
                                             gain.before().label())))
-                    .append("<ul>");
+                    .append("<div class=\"figures\"><ul>");
             words.of(gain).forEach(text -> out.append(Html.element("li", "", text)));
-            out.append("</ul><div class=\"figures\">");
+            out.append("</ul>");
             figure(
                     out,
                     part + "-d" + comparison.gains().indexOf(gain),
@@ -274,13 +274,15 @@ public final class ComparisonView {
                                     Words.of("comparison.low"),
                                     x,
                                     differences(rows, scale, -1, confidence))
-                            .drawn(ChartData.Dash.DOTTED, ChartData.Marker.NONE));
+                            .drawn(ChartData.Dash.DOTTED, ChartData.Marker.NONE)
+                            .toned(0));
             series.add(
                     Series.of(
                                     Words.of("comparison.high"),
                                     x,
                                     differences(rows, scale, 1, confidence))
-                            .drawn(ChartData.Dash.DOTTED, ChartData.Marker.NONE));
+                            .drawn(ChartData.Dash.DOTTED, ChartData.Marker.NONE)
+                            .toned(0));
         }
         return ChartData.of(
                         Words.of(
