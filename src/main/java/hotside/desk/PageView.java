@@ -105,6 +105,7 @@ final class PageView {
         view.setOnDragDropped(null);
         view.setOnDragOver(null);
         view.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+        view.addEventHandler(KeyEvent.KEY_RELEASED, this::released);
         engine.getLoadWorker()
                 .stateProperty()
                 .addListener(
@@ -549,6 +550,16 @@ final class PageView {
         } else if (!arrow && element.hasAttribute("data-enter")) {
             listener.act(element.getAttribute("data-enter"), element.getAttribute("data-part"), "");
             event.consume();
+        }
+    }
+
+    /** The engine does not bring a text field into sight when Tab comes to it as the first. */
+    private void released(KeyEvent event) {
+        if (ready.isDone() && event.getCode() == KeyCode.TAB) {
+            engine.executeScript(
+                    "(function(){var e=document.activeElement,r=e&&e.getBoundingClientRect();"
+                            + "if(e&&e!==document.body&&(r.bottom<1||r.top>window.innerHeight-1))"
+                            + "e.scrollIntoView({block:'center'});})()");
         }
     }
 
