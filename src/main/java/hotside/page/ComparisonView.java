@@ -261,6 +261,7 @@ public final class ComparisonView {
                         .filter(row -> row.differences().containsKey(Channel.POWER))
                         .toList();
         double confidence = comparison.settings().confidence();
+        long percent = Math.round(100 * confidence);
         double[] x = rows.stream().mapToDouble(row -> 60 * row.speed()).toArray();
         List<Series> series = new ArrayList<>();
         series.add(
@@ -271,14 +272,14 @@ public final class ComparisonView {
         if (rows.stream().allMatch(row -> power(row).estimate().isPresent())) {
             series.add(
                     Series.of(
-                                    Words.of("comparison.low"),
+                                    Words.of("comparison.low", percent),
                                     x,
                                     differences(rows, scale, -1, confidence))
                             .drawn(ChartData.Dash.DOTTED, ChartData.Marker.NONE)
                             .toned(0));
             series.add(
                     Series.of(
-                                    Words.of("comparison.high"),
+                                    Words.of("comparison.high", percent),
                                     x,
                                     differences(rows, scale, 1, confidence))
                             .drawn(ChartData.Dash.DOTTED, ChartData.Marker.NONE)
