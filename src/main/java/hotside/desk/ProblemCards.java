@@ -94,6 +94,7 @@ final class ProblemCards {
 
     /** A card with these numbers. */
     void put(String id, Variant variant) {
+        curves.forget(id + "-");
         drawnAt.put(variant, clock.instant());
         states.put(id, ProblemState.fresh(id, variant).chartWidth(chartWidth));
     }
