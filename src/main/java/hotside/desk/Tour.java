@@ -6,6 +6,7 @@ import hotside.page.CalculatorState;
 import hotside.page.ProblemState;
 import hotside.problem.Answers;
 import hotside.problem.Variant;
+import hotside.relation.Slot;
 import hotside.speech.Language;
 import hotside.unit.UnitSystem;
 import java.io.IOException;
@@ -172,6 +173,9 @@ public final class Tour {
                         + "; it shows: "
                         + Screen.on(() -> window.page().text("c1-out").orElse("")));
         picture("calculator");
+        List<Slot> inputs = before.relation().inputs();
+        Screen.run(() -> window.page().reveal("c1-" + inputs.get(inputs.size() - 1).name()));
+        picture("calculator-curve");
         problem();
     }
 

@@ -127,7 +127,7 @@ public final class PracticePage {
                 + Xml.escape(Words.of("practice.solved", skill.name()))
                 + " "
                 + skill.temper()
-                + " "
+                + "</p><p class=\"quiet\">"
                 + Xml.escape(skill.counts())
                 + "</p>";
     }
