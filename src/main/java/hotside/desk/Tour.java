@@ -174,7 +174,10 @@ public final class Tour {
                         + Screen.on(() -> window.page().text("c1-out").orElse("")));
         picture("calculator");
         List<Slot> inputs = before.relation().inputs();
-        Screen.run(() -> window.page().reveal("c1-" + inputs.get(Math.max(0, inputs.size() - 2)).name()));
+        Screen.run(
+                () ->
+                        window.page()
+                                .reveal("c1-" + inputs.get(Math.max(0, inputs.size() - 2)).name()));
         picture("calculator-curve");
         problem();
     }
