@@ -183,8 +183,8 @@ public final class ComparisonView {
         Run run = part.runs().get(i);
         StringBuilder out =
                 new StringBuilder("<tr>")
-                        .append(Html.element("td", "", part.label()))
-                        .append(Html.element("td", "", log(run)));
+                        .append(Html.element("td", "class=\"name\"", part.label()))
+                        .append(Html.element("td", "class=\"name\"", log(run)));
         for (Channel channel : channels) {
             double mean = comparison.bandMeans(part, channel)[i];
             out.append(Html.element("td", "class=\"number\"", number(mean, channel.quantity())));
