@@ -29,9 +29,9 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * A class that has done its work, invented, to play with and for the tour: twelve learners who know more and more, every third
- * of whom makes the first known mistake of the first problem, two who write a number without its
- * unit, a list of learners with three more, and a stray file.
+ * A class that has done its work, invented, to play with and for the tour: twelve learners who know
+ * more and more, every third of whom makes the first known mistake of the first problem, two who
+ * write a number without its unit, a list of learners with three more, and a stray file.
  */
 record SampleClass(Path set, Path folder, Path roster) {
     private static final int LEARNERS = 12;
