@@ -92,6 +92,8 @@ final class Outline {
                 strand = lesson.strand();
                 Label heading = new Label(strand);
                 heading.getStyleClass().add("strand");
+                heading.setWrapText(true);
+                heading.setMinHeight(Region.USE_PREF_SIZE);
                 rows.getChildren().add(heading);
             }
             rows.getChildren().add(buttons.get(lesson));
