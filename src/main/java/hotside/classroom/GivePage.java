@@ -82,7 +82,7 @@ public final class GivePage {
                 + Html.element("p", "class=\"kicker\"", Words.of("class.kicker"))
                 + Html.element("h1", "id=\"place-title\"", Words.of("class.title-give"))
                 + Html.element("p", "", Words.of("class.lead-give"))
-                + sides(form, true)
+                + sides(form, true, form.button("sample", Words.of("class.sample"), false))
                 + section("roster", rosterForm(form), ROSTER, roster(state))
                 + section("compose", compose(form, state), CHOSEN, chosen(state))
                 + region(PREVIEW, "")
@@ -97,10 +97,14 @@ public final class GivePage {
                 + "</div>";
     }
 
-    static String sides(Form form, boolean give) {
+    /**
+     * @param more what else can be pressed there
+     */
+    static String sides(Form form, boolean give, String more) {
         return "<div class=\"buttons\">"
                 + form.button("side-give", Words.of("class.side-give"), give)
                 + form.button("side-work", Words.of("class.side-work"), !give)
+                + more
                 + "</div>";
     }
 

@@ -39,7 +39,7 @@ public final class WorkPage {
                 + Html.element("p", "class=\"kicker\"", Words.of("class.kicker"))
                 + Html.element("h1", "id=\"place-title\"", Words.of("class.title-work"))
                 + Html.element("p", "", Words.of("class.lead-work"))
-                + GivePage.sides(form, false)
+                + GivePage.sides(form, false, "")
                 + "<section class=\"card\"><div class=\"form\">"
                 + form.text("learner", Words.of("class.your-id"), "", "open-work")
                 + "</div><div class=\"buttons\">"

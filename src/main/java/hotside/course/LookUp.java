@@ -15,6 +15,11 @@ public final class LookUp {
     /** What the ids of these pages begin with. */
     public static final String PREFIX = "look-up/";
 
+    /** The links to two of them. */
+    public static final String GLOSSARY = "lesson:" + PREFIX + "glossary";
+
+    public static final String SKILLS = "lesson:" + PREFIX + "skills";
+
     private LookUp() {}
 
     /** The terms with their meanings and where each is first used. */
@@ -83,6 +88,9 @@ public final class LookUp {
                                         hits.isEmpty() ? "search.none" : "search.found",
                                         plain(query))
                                 + "\n\n");
+        if (hits.isEmpty()) {
+            text.append(CourseWords.of("search.elsewhere", GLOSSARY, SKILLS)).append("\n");
+        }
         for (Search.Hit hit : hits) {
             text.append("- [")
                     .append(plain(hit.title()))
@@ -96,7 +104,7 @@ public final class LookUp {
             text.append("\n");
         }
         return page(
-                "results",
+                "results: " + query,
                 CourseWords.of("search.title"),
                 Markup.parse(text.toString()),
                 List.of());

@@ -30,6 +30,7 @@ public final class RelationLessons {
     private static final int MINUTES = 0;
 
     private static final int DIGITS = 4;
+    private static final char NO_BREAK = '\u00a0';
 
     private static final Phrases WORDS = Phrases.of("hotside.course.relations");
 
@@ -70,7 +71,6 @@ public final class RelationLessons {
     private static String text(Relation relation) {
         StringBuilder out = new StringBuilder();
         out.append(plain(relation.says())).append("\n\n$$").append(relation.tex()).append("$$\n\n");
-        out.append(WORDS.get("command", relation.id())).append("\n\n");
         out.append(heading("inputs"));
         out.append(table(relation.inputs(), true)).append('\n');
         out.append(heading("outputs"));
@@ -82,7 +82,15 @@ public final class RelationLessons {
             out.append('\n').append(heading("doubtful"));
             reasons.forEach(line -> out.append("- ").append(line).append('\n'));
         }
-        return out.append('\n').append(heading("try")).toString();
+        out.append('\n').append(WORDS.get("command", command(relation))).append("\n\n");
+        return out.append(heading("try")).toString();
+    }
+
+    /** How the command line calls it, its slots in the order of the table. */
+    private static String command(Relation relation) {
+        StringBuilder out = new StringBuilder(relation.id());
+        relation.inputs().forEach(slot -> out.append(' ').append(slot.name()).append("=…"));
+        return out.toString();
     }
 
     private static String heading(String key) {
@@ -91,26 +99,23 @@ public final class RelationLessons {
 
     private static String table(List<Slot> slots, boolean inputs) {
         StringBuilder out = new StringBuilder();
-        out.append("| ")
-                .append(WORDS.get("column.slot"))
-                .append(" | | ")
+        out.append("| | ")
                 .append(WORDS.get("column.meaning"))
                 .append(" | ")
                 .append(WORDS.get("column.unit"))
                 .append(inputs ? " | " + WORDS.get("column.range") : "")
-                .append(inputs ? " |\n|---|---|---|---|---|\n" : " |\n|---|---|---|---|\n");
+                .append(inputs ? " |\n|---|---|---|---|\n" : " |\n|---|---|---|\n");
         for (Slot slot : slots) {
             String unit = slot.quantity().siScale().told();
-            out.append("| `")
-                    .append(slot.name())
-                    .append("` | $")
+            out.append("| $")
                     .append(slot.symbol())
                     .append("$ | ")
                     .append(plain(slot.meaning()))
                     .append(optional(slot))
                     .append(" | ")
                     .append(unit.isEmpty() ? "–" : unit);
-            out.append(inputs ? " | " + range(slot) + " |\n" : " |\n");
+            out.append(inputs ? " | " + range(slot).replace(' ', NO_BREAK) : "");
+            out.append(" |\n");
         }
         return out.toString();
     }

@@ -17,6 +17,9 @@ final class ClassPlace implements Place {
     /** Width of charts at 100 % text. */
     private static final int CHART_WIDTH = 680;
 
+    private final Worker worker;
+    private final Supplier<ProblemBank> bank;
+    private final Path data;
     private final ClassGiving giving;
     private final ClassWork work;
     private boolean gives = true;
@@ -33,6 +36,9 @@ final class ClassPlace implements Place {
             Maths maths,
             Path data,
             Clock clock) {
+        this.worker = worker;
+        this.bank = bank;
+        this.data = data;
         giving = new ClassGiving(page, worker, chooser, bank, maths, data, clock);
         work = new ClassWork(page, worker, chooser, bank, maths, data, clock);
     }
@@ -86,6 +92,17 @@ final class ClassPlace implements Place {
         giving.openSet(set);
     }
 
+    /** A class of nobody, to play with: its list and set are opened and its work marked. */
+    private void sample() {
+        worker.run(
+                () -> SampleClass.anew(data.resolve("sample-class"), bank.get()),
+                made -> {
+                    prepare(made.set(), made.roster());
+                    giving.mark(made.folder());
+                },
+                fault -> giving.told(Words.of("desk.cannot-write", data, fault.getMessage())));
+    }
+
     /** Shows the side of those who were given work, with a learner's work open. */
     void work(Path set, String learner) {
         gives = false;
@@ -107,6 +124,8 @@ final class ClassPlace implements Place {
         if (part.equals(GivePage.PART) && action.startsWith("side-")) {
             gives = action.equals("side-give");
             open();
+        } else if (part.equals(GivePage.PART) && action.equals("sample")) {
+            sample();
         } else if (gives) {
             giving.act(action, argument);
         } else {

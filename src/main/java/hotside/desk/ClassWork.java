@@ -122,11 +122,15 @@ final class ClassWork {
     }
 
     void point(String part, double across) {
-        slot(part).ifPresent(slot -> cards.point(part, across));
+        if (cards.draws(part)) {
+            cards.point(part, across);
+        }
     }
 
     void nudge(String part, int steps) {
-        slot(part).ifPresent(slot -> cards.nudge(part, steps));
+        if (cards.draws(part)) {
+            cards.nudge(part, steps);
+        }
     }
 
     void chartWidth(int width) {

@@ -54,9 +54,17 @@ import javafx.scene.text.Font;
 final class DeskWindow {
     private static final double BASE_FONT = 14;
 
+    /**
+     * From this size of text on, what stands beside the page gets narrower, for the page's sake.
+     */
+    private static final int LARGE_PERCENT = 150;
+
+    private static final String LARGE = "large";
+
     private final BorderPane root = new BorderPane();
     private final Scene scene = new Scene(root, 1280, 800);
     private final PageView view;
+    private final Bookmarks bookmarks;
     private Library library;
     private final LongSupplier seeds;
     private Outline outline;
@@ -119,6 +127,7 @@ final class DeskWindow {
         this.view =
                 new PageView(
                         Shell.html(settings.theme(), settings.percent()), storage, new FromPage());
+        this.bookmarks = new Bookmarks(view);
         this.plainView = new PlainView(view::element, new FromPage(), view::mirror);
         this.seeds = seeds;
         this.worker = new Worker(Platform::runLater);
@@ -292,11 +301,18 @@ final class DeskWindow {
         }
     }
 
-    /** Opens a lesson or the page of a relation, in its place. */
+    /** Opens a lesson or the page of a relation, in its place; the open one from its top. */
     void open(Lesson lesson) {
         PagesPlace place = relations.holds(lesson) ? relations : course;
+        String before = current.page();
         enter(place);
+        await(before, place.page(lesson));
         place.turnTo(lesson);
+    }
+
+    /** Another page is found where it was left; the same one anew begins at its top. */
+    private void await(String before, String next) {
+        bookmarks.await(next.equals(before) ? "" : next);
     }
 
     /** Opens the page of the relation of this id, if there is one. */
@@ -306,7 +322,9 @@ final class DeskWindow {
 
     /** Opens a place as it was left. */
     void open(Place place) {
+        String before = current.page();
         enter(place);
+        await(before, place.page());
         place.open();
     }
 
@@ -323,6 +341,7 @@ final class DeskWindow {
     }
 
     private void enter(Place place) {
+        bookmarks.leave(current.page());
         if (current != place) {
             current.leave();
         }
@@ -476,7 +495,7 @@ final class DeskWindow {
         if (spoken) {
             speak(changed.language());
         }
-        apply();
+        bookmarks.keep(this::apply);
         keeper.remember("units", changed.system().name());
         keeper.remember("theme", changed.theme());
         keeper.remember("language", changed.language().code());
@@ -486,8 +505,11 @@ final class DeskWindow {
     private void apply() {
         Application.setUserAgentStylesheet(
                 (settings.dark() ? new PrimerDark() : new PrimerLight()).getUserAgentStylesheet());
-        root.getStyleClass().removeAll("light", "dark");
+        root.getStyleClass().removeAll("light", "dark", LARGE);
         root.getStyleClass().add(settings.theme());
+        if (settings.percent() >= LARGE_PERCENT) {
+            root.getStyleClass().add(LARGE);
+        }
         root.setStyle("-fx-font-size: " + BASE_FONT * settings.percent() / 100 + "px;");
         view.root("lang", settings.language().code());
         view.root("data-theme", settings.theme());
@@ -509,6 +531,7 @@ final class DeskWindow {
     private void bar() {
         Label name = new Label(Words.of("desk.title"));
         name.getStyleClass().add("name");
+        name.setGraphic(TemperMark.whole());
         places.forEach((place, button) -> button.setText(Words.of("desk.place." + place.id())));
         si.setText(Words.of("desk.units.si"));
         us.setText(Words.of("desk.units.us"));
@@ -773,6 +796,7 @@ final class DeskWindow {
             ifOpen(
                     () -> {
                         view.show(html, plainText);
+                        bookmarks.shown(of.page());
                         inPlain(plainView::show);
                     });
         }

@@ -24,6 +24,12 @@ final class Figures {
         cursors.clear();
     }
 
+    /** Forgets the figures whose parts begin so. */
+    void forget(String prefix) {
+        figures.keySet().removeIf(part -> part.startsWith(prefix));
+        cursors.keySet().removeIf(part -> part.startsWith(prefix));
+    }
+
     void put(String part, ChartData figure) {
         figures.put(part, figure);
     }

@@ -54,6 +54,7 @@ final class LessonPlace {
     private final Map<Part, String> ids = new IdentityHashMap<>();
     private final Map<String, CalculatorState> calculator = new LinkedHashMap<>();
     private final Map<String, CalculatorState> calculatorStart = new LinkedHashMap<>();
+    private final Map<String, CalculatorState> beforeReset = new LinkedHashMap<>();
     private final Figures figures;
     private Lesson lesson;
     private UnitSystem system = UnitSystem.SI_SHOP;
@@ -191,6 +192,7 @@ final class LessonPlace {
             calculator.put(part, turned);
             page.replace(part + "-curve", calculators.curve(turned));
         } else if (state != null) {
+            touched(part);
             state.relation().slot(slot).ifPresent(s -> set(state, s, kind, value));
         } else {
             parts.edit(part, slot, kind, value);
@@ -207,10 +209,11 @@ final class LessonPlace {
         CalculatorState state = calculator.get(part);
         if (state != null && state.over().isPresent()) {
             Slot over = state.over().get();
+            touched(part);
             moved(state, over, CalculatorCard.pointed(state, over, across));
         }
         figures.point(part, across);
-        if (problems.has(part)) {
+        if (problems.draws(part)) {
             problems.point(part, across);
         }
     }
@@ -220,11 +223,12 @@ final class LessonPlace {
         CalculatorState state = calculator.get(part);
         if (state != null && state.over().isPresent()) {
             Slot over = state.over().get();
+            touched(part);
             slide(state, over, CalculatorCard.sliderAt(state, over) + steps * NUDGE);
             page.focus(part + "-svg");
         }
         figures.nudge(part, steps);
-        if (problems.has(part)) {
+        if (problems.draws(part)) {
             problems.nudge(part, steps);
         }
     }
@@ -258,6 +262,7 @@ final class LessonPlace {
 
     private void draw() {
         figures.clear();
+        beforeReset.clear();
         for (Part part : lesson.parts()) {
             if (part instanceof Part.ChartFigure f) {
                 figures.put(ids.get(part), LessonPage.figure(lesson, f, system, chartWidth));
@@ -386,7 +391,14 @@ final class LessonPlace {
                         Html.escape(Words.of(turned.working() ? "working.hide" : "working.show")));
             }
             case "reset" -> {
-                CalculatorState start = calculatorStart.get(state.id()).working(state.working());
+                CalculatorState left = beforeReset.remove(state.id());
+                CalculatorState start =
+                        (left == null ? calculatorStart.get(state.id()) : left)
+                                .working(state.working());
+                if (left == null) {
+                    beforeReset.put(state.id(), state);
+                }
+                labelReset(state.id());
                 for (Slot slot : state.relation().inputs()) {
                     page.put(state.id() + "-" + slot.name(), CalculatorCard.fieldText(start, slot));
                     page.replace(state.id() + "-" + slot.name() + "-fault", "");
@@ -403,6 +415,18 @@ final class LessonPlace {
                 page.focus(state.id() + ASK_ME + "-answer-0");
             }
             default -> {}
+        }
+    }
+
+    /** Start values have an undo, until something else is moved. */
+    private void labelReset(String id) {
+        String key = beforeReset.containsKey(id) ? "calculator.undo-reset" : "calculator.reset";
+        page.replace(id + "-reset", Html.escape(Words.of(key)));
+    }
+
+    private void touched(String id) {
+        if (beforeReset.remove(id) != null) {
+            labelReset(id);
         }
     }
 

@@ -9,8 +9,8 @@ import java.util.Optional;
 
 /** Glossary, skill map, search and single problems as pages; each made when it is first wanted. */
 final class LookUpPages {
-    static final String GLOSSARY = "lesson:" + LookUp.PREFIX + "glossary";
-    static final String SKILLS = "lesson:" + LookUp.PREFIX + "skills";
+    static final String GLOSSARY = LookUp.GLOSSARY;
+    static final String SKILLS = LookUp.SKILLS;
     private static final String PROBLEM = "problem:";
 
     private final Library library;

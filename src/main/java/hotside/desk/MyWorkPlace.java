@@ -179,14 +179,29 @@ final class MyWorkPlace implements Place {
     private void retention(String days) {
         if (days.matches("\\d{1,4}") && Integer.parseInt(days) >= LEAST_DAYS) {
             keeper.ask(
-                    tutor -> {
-                        tutor.record().set(Tutor.RETENTION, days);
-                        return tutor.tidy(clock.instant());
-                    },
-                    gone -> show(gone == 0 ? "" : Words.of("mywork.forgotten", gone)));
+                    tutor -> tutor.record().olderThan(Integer.parseInt(days), clock.instant()),
+                    gone -> {
+                        if (gone == 0
+                                || consent.to(
+                                        Words.of("mywork.forget-title"),
+                                        Words.of("mywork.forget-ask", gone, days))) {
+                            keepFor(days);
+                        } else {
+                            show("");
+                        }
+                    });
         } else {
             fault("retention", Words.of("mywork.retention-fault", days));
         }
+    }
+
+    private void keepFor(String days) {
+        keeper.ask(
+                tutor -> {
+                    tutor.record().set(Tutor.RETENTION, days);
+                    return tutor.tidy(clock.instant());
+                },
+                gone -> show(gone == 0 ? "" : Words.of("mywork.forgotten", gone)));
     }
 
     private void set(String key, String value) {

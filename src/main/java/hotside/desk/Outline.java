@@ -72,7 +72,9 @@ final class Outline {
                                         pages.stream()
                                                 .filter(page -> matches(searched.apply(page), is))
                                                 .toList()));
-        outline.frame.setTop(search);
+        VBox tools = new VBox(search);
+        tools.getStyleClass().add("course-tools");
+        outline.frame.setTop(tools);
         return outline;
     }
 
@@ -90,6 +92,8 @@ final class Outline {
                 strand = lesson.strand();
                 Label heading = new Label(strand);
                 heading.getStyleClass().add("strand");
+                heading.setWrapText(true);
+                heading.setMinHeight(Region.USE_PREF_SIZE);
                 rows.getChildren().add(heading);
             }
             rows.getChildren().add(buttons.get(lesson));
@@ -147,6 +151,7 @@ final class Outline {
                             right < problems.size()
                                     ? Words.of("desk.state.some", right, problems.size())
                                     : Words.of("desk.state.all", right));
+                    label.setGraphic(TemperMark.steps((int) right, problems.size()));
                     // Where nothing is worked yet there is nothing to say.
                     label.setVisible(right > 0);
                     label.setManaged(right > 0);

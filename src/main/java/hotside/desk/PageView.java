@@ -105,6 +105,7 @@ final class PageView {
         view.setOnDragDropped(null);
         view.setOnDragOver(null);
         view.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+        view.addEventHandler(KeyEvent.KEY_RELEASED, this::released);
         engine.getLoadWorker()
                 .stateProperty()
                 .addListener(
@@ -244,7 +245,9 @@ final class PageView {
         whenReady(
                 () -> {
                     if (document().getElementById(id) instanceof JSObject element) {
-                        element.call("focus");
+                        // A heading gets the keyboard to say where one is, wherever one reads.
+                        boolean quietly = "-1".equals(((Element) element).getAttribute("tabindex"));
+                        element.eval("this.focus({preventScroll:" + quietly + "})");
                     }
                 });
     }
@@ -285,19 +288,62 @@ final class PageView {
                                 + "document.querySelectorAll('#page *').forEach(function(e){"
                                 + "var r=e.getBoundingClientRect();"
                                 + "var boxed=e.closest('.numeric,.symbolic,.law,.eq,table,pre');"
-                                + "var rolls=e.parentNode.closest('.scroll');"
+                                + "var rolls=e.parentNode.closest('.scroll,.drawing>div');"
                                 + "if(r.right>w+1&&!rolls&&(!boxed||boxed===e))"
                                 + "out.push(e.tagName+' '+(e.id||e.className||e.textContent.slice(0,40)));});"
                                 + "return out.slice(0,6).join(', ');})()"));
     }
 
-    /** How many controls with a name of their own the page has, for tests. Sliders are left out. */
+    /** How many controls with a name of their own the page has, for tests. */
     long controls() {
         return ((Number)
                         engine.executeScript(
                                 "document.querySelectorAll('#page button[id],#page select[id],"
-                                        + "#page textarea[id],#page input[id]:not([type=range])').length"))
+                                        + "#page textarea[id],#page input[id]').length"))
                 .longValue();
+    }
+
+    /** What a selector finds that is seen and not empty, for tests. */
+    String seen(String selector) {
+        return String.valueOf(
+                engine.executeScript(
+                        "(function(){var out=[];document.querySelectorAll('#page '+'"
+                                + selector
+                                + "').forEach(function(e){var r=e.getBoundingClientRect();"
+                                + "if(r.height>0&&e.textContent.trim())"
+                                + "out.push(e.textContent.trim().slice(0,80));});"
+                                + "return out.slice(0,3).join(', ');})()"));
+    }
+
+    /**
+     * What has the keyboard in the page, for tests: its id or its words, then what is wrong with
+     * how that is seen; empty if nothing has it.
+     */
+    String withKeyboard() {
+        return String.valueOf(
+                engine.executeScript(
+                        "(function(){var e=document.activeElement;"
+                                + "if(!e||e===document.body||e.tabIndex<0)return '';"
+                                + "var r=e.getBoundingClientRect(),s=getComputedStyle(e);"
+                                + "var ring=s.outlineStyle!=='none'&&parseFloat(s.outlineWidth)>=2;"
+                                + "var near=r.bottom>0&&r.top<window.innerHeight;"
+                                + "return (e.id||e.tagName+' '+e.textContent.slice(0,30))"
+                                + "+(ring?'':' without a ring')+(near?'':' out of sight');})()"));
+    }
+
+    /** Ids of what the keyboard can come to in the page, for tests. */
+    List<String> stops() {
+        String ids =
+                String.valueOf(
+                        engine.executeScript(
+                                "(function(){var out=[],group={};"
+                                        + "document.querySelectorAll('#page button,#page input,"
+                                        + "#page select,#page textarea,#page [data-chart]')"
+                                        + ".forEach(function(e){"
+                                        + "if(!e.id||e.disabled||!e.getClientRects().length)return;"
+                                        + "if(e.type==='radio'){if(group[e.name])return;group[e.name]=1;}"
+                                        + "out.push(e.id);});return out.join(' ');})()"));
+        return ids.isEmpty() ? List.of() : List.of(ids.split(" "));
     }
 
     /**
@@ -321,6 +367,25 @@ final class PageView {
     /** Scrolls to one of the page's screens, from 0. */
     void turnTo(int screen) {
         engine.executeScript("window.scrollTo(0, window.innerHeight * " + screen + ")");
+    }
+
+    /** How far down the page is scrolled, in pixels. */
+    double scrolled() {
+        return ready.isDone() ? number("window.scrollY") : 0;
+    }
+
+    /** How long the page is, in pixels. */
+    double length() {
+        return ready.isDone() ? number("document.documentElement.scrollHeight") : 0;
+    }
+
+    /** Scrolls so far down, in pixels. */
+    void scroll(double down) {
+        whenReady(() -> engine.executeScript("window.scrollTo(0," + Math.round(down) + ")"));
+    }
+
+    private double number(String script) {
+        return ((Number) engine.executeScript(script)).doubleValue();
     }
 
     /** The text that the page shows, for tests and the tour. */
@@ -485,6 +550,16 @@ final class PageView {
         } else if (!arrow && element.hasAttribute("data-enter")) {
             listener.act(element.getAttribute("data-enter"), element.getAttribute("data-part"), "");
             event.consume();
+        }
+    }
+
+    /** The engine does not bring a text field into sight when Tab comes to it as the first. */
+    private void released(KeyEvent event) {
+        if (ready.isDone() && event.getCode() == KeyCode.TAB) {
+            engine.executeScript(
+                    "(function(){var e=document.activeElement,r=e&&e.getBoundingClientRect();"
+                            + "if(e&&e!==document.body&&(r.bottom<1||r.top>window.innerHeight-1))"
+                            + "e.scrollIntoView({block:'center'});})()");
         }
     }
 

@@ -66,6 +66,16 @@ final class PagesPlace implements Place {
     }
 
     @Override
+    public String page() {
+        return content.lesson().map(this::page).orElse(id);
+    }
+
+    /** The name of one of its pages. */
+    String page(Lesson lesson) {
+        return id + "/" + lesson.id();
+    }
+
+    @Override
     public Optional<Node> side() {
         return Optional.of(outline.node());
     }

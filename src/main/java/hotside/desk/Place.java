@@ -14,6 +14,11 @@ interface Place {
     /** Its name in {@code desk.place.<id>} and the id of its button, {@code place-<id>}. */
     String id();
 
+    /** The name of the page that it shows; one that has several names each. */
+    default String page() {
+        return id();
+    }
+
     /** What stands at the left while the place is open. */
     default Optional<Node> side() {
         return Optional.empty();

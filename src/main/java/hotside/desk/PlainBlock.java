@@ -54,6 +54,16 @@ sealed interface PlainBlock {
             boolean lines)
             implements PlainBlock {}
 
+    /**
+     * A slider.
+     *
+     * @param low where it begins
+     * @param high where it ends
+     * @param at where it stands
+     */
+    record Slide(String id, Target target, String label, double low, double high, double at)
+            implements PlainBlock {}
+
     /** One out of a list. */
     record Choice(String id, Target target, String label, List<Option> options, String chosen)
             implements PlainBlock {}

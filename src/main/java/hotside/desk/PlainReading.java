@@ -125,9 +125,7 @@ final class PlainReading {
                 || tag.equals("style")
                 || element.hasAttribute("hidden")
                 || attribute(element, "aria-hidden").equals("true")
-                || isUnitOfField(element)
-                // The field beside a slider says and does the same.
-                || attribute(element, "type").equals("range");
+                || isUnitOfField(element);
     }
 
     /** It is said with the name of the field. */
@@ -270,6 +268,8 @@ final class PlainReading {
                 String type = attribute(element, "type");
                 if (type.equals("checkbox") || type.equals("radio")) {
                     blocks.add(tick(element, type.equals("radio")));
+                } else if (type.equals("range")) {
+                    blocks.add(slide(element));
                 } else {
                     blocks.add(field(element, false));
                 }
@@ -287,6 +287,16 @@ final class PlainReading {
                 attribute(element, "placeholder"),
                 new Action(attribute(element, "data-enter"), part(element), ""),
                 lines);
+    }
+
+    private PlainBlock slide(Element element) {
+        return new PlainBlock.Slide(
+                attribute(element, "id"),
+                target(element),
+                label(element),
+                Double.parseDouble(attribute(element, "min")),
+                Double.parseDouble(attribute(element, "max")),
+                Double.parseDouble(value(element)));
     }
 
     /** The unit that stands behind a field belongs to its name. */

@@ -23,6 +23,7 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Slider;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
@@ -45,6 +46,9 @@ import org.w3c.dom.Element;
  * included. After a button was pressed, the keyboard goes to the first text that changes.
  */
 final class PlainView {
+    /** Presses of an arrow key from one end of a slider to the other. */
+    private static final int SLIDER_STEPS = 100;
+
     private static final String PREFIX = "plain-";
 
     private final VBox body = new VBox();
@@ -153,6 +157,10 @@ final class PlainView {
             putting = true;
             field.setText(text);
             putting = false;
+        } else if (byId.get(id) instanceof Slider slider) {
+            putting = true;
+            slider.setValue(Double.parseDouble(text));
+            putting = false;
         }
     }
 
@@ -218,6 +226,9 @@ final class PlainView {
         if (block instanceof PlainBlock.Field field) {
             return field(field);
         }
+        if (block instanceof PlainBlock.Slide slide) {
+            return List.of(slider(slide));
+        }
         if (block instanceof PlainBlock.Choice choice) {
             return choice(choice);
         }
@@ -265,6 +276,20 @@ final class PlainView {
             one.setOnAction(e -> act(field.enter()));
         }
         return List.of(naming(field.label(), field.prompt(), input), known(field.id(), input));
+    }
+
+    private Slider slider(PlainBlock.Slide slide) {
+        Slider made = new Slider(slide.low(), slide.high(), slide.at());
+        made.setBlockIncrement((slide.high() - slide.low()) / SLIDER_STEPS);
+        made.setAccessibleText(slide.label());
+        made.valueProperty()
+                .addListener(
+                        (o, was, is) ->
+                                edited(
+                                        slide.id(),
+                                        slide.target(),
+                                        String.valueOf(Math.round(is.doubleValue()))));
+        return known(slide.id(), made);
     }
 
     private List<Node> choice(PlainBlock.Choice choice) {

@@ -336,7 +336,7 @@ final class PracticePlace implements Place {
     public void point(String part, double along) {
         if (test.isOn()) {
             test.point(part, along);
-        } else if (cards.has(part)) {
+        } else if (cards.draws(part)) {
             cards.point(part, along);
         }
     }
@@ -345,7 +345,7 @@ final class PracticePlace implements Place {
     public void nudge(String part, int steps) {
         if (test.isOn()) {
             test.nudge(part, steps);
-        } else if (cards.has(part)) {
+        } else if (cards.draws(part)) {
             cards.nudge(part, steps);
         }
     }

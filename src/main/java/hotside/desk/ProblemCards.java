@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.desk;
 
+import hotside.page.ChartData;
 import hotside.page.Html;
 import hotside.page.Maths;
 import hotside.page.ProblemCard;
@@ -22,6 +23,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 
@@ -52,6 +54,7 @@ final class ProblemCards {
     private final Map<Variant, Instant> drawnAt = new IdentityHashMap<>();
     private String where = "";
     private UnitSystem system = UnitSystem.SI_SHOP;
+    private final Figures curves;
     private int chartWidth = CHART_WIDTH;
 
     /**
@@ -60,6 +63,7 @@ final class ProblemCards {
      */
     ProblemCards(Maths maths, Page page, Tries tries, LongSupplier seeds, Clock clock) {
         this.page = page;
+        this.curves = new Figures(page);
         this.tries = tries;
         this.seeds = seeds;
         this.clock = clock;
@@ -79,6 +83,7 @@ final class ProblemCards {
     void clear(String where) {
         this.where = where;
         states.clear();
+        curves.clear();
         drawnAt.clear();
     }
 
@@ -89,6 +94,7 @@ final class ProblemCards {
 
     /** A card with these numbers. */
     void put(String id, Variant variant) {
+        curves.forget(id + "-");
         drawnAt.put(variant, clock.instant());
         states.put(id, ProblemState.fresh(id, variant).chartWidth(chartWidth));
     }
@@ -158,12 +164,20 @@ final class ProblemCards {
      * @param along 0 to 1: from left to right, or from top to bottom where heights are measured
      */
     void point(String id, double along) {
+        if (!has(id)) {
+            read(id).ifPresent(chart -> curves.point(id, along));
+            return;
+        }
         ProblemState state = states.get(id);
         cursor(state).ifPresent(line -> measure(state, line, line.pointed(along, along)));
     }
 
     /** An arrow key was pressed on the chart of a card. */
     void nudge(String id, int steps) {
+        if (!has(id)) {
+            read(id).ifPresent(chart -> curves.nudge(id, steps));
+            return;
+        }
         ProblemState state = states.get(id);
         cursor(state)
                 .ifPresent(
@@ -172,6 +186,23 @@ final class ProblemCards {
                                     Double.isNaN(state.cursor()) ? line.middle() : state.cursor();
                             measure(state, line, line.moved(from, steps));
                         });
+    }
+
+    /** True for a card, and for a chart of one. */
+    boolean draws(String part) {
+        return has(part) || read(part).isPresent();
+    }
+
+    /** The chart that this part is, as it is drawn now. */
+    private Optional<ChartData> read(String part) {
+        Optional<ChartData> chart =
+                states.values().stream()
+                        .filter(state -> part.startsWith(state.id() + "-"))
+                        .map(state -> ProblemCard.charts(state).get(part))
+                        .filter(Objects::nonNull)
+                        .findFirst();
+        chart.ifPresent(data -> curves.put(part, data));
+        return chart;
     }
 
     private static Optional<ReadingCursor> cursor(ProblemState state) {

@@ -8,6 +8,7 @@ import hotside.classroom.Regrader;
 import hotside.classroom.Roster;
 import hotside.classroom.SetFile;
 import hotside.classroom.SigningKey;
+import hotside.page.Words;
 import hotside.problem.Answers;
 import hotside.problem.ProblemBank;
 import hotside.problem.Template;
@@ -16,18 +17,21 @@ import hotside.problem.Variants;
 import hotside.unit.DecimalHabit;
 import hotside.unit.UnitSystem;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * A class that has done its work, for the tour: twelve learners who know more and more, every third
- * of whom makes the first known mistake of the first problem, two who write a number without its
- * unit, a list of learners with three more, and a stray file.
+ * A class that has done its work, invented, to play with and for the tour: twelve learners who know
+ * more and more, every third of whom makes the first known mistake of the first problem, two who
+ * write a number without its unit, a list of learners with three more, and a stray file.
  */
 record SampleClass(Path set, Path folder, Path roster) {
     private static final int LEARNERS = 12;
@@ -38,9 +42,25 @@ record SampleClass(Path set, Path folder, Path roster) {
                     "Kai", "Lea", "Mats", "Nele", "Ole");
     private static final Instant START = Instant.parse("2026-11-30T08:00:00Z");
 
+    /** As {@link #handedIn}, in place of what the folder held. */
+    static SampleClass anew(Path folder, ProblemBank bank) {
+        try {
+            if (Files.exists(folder)) {
+                try (Stream<Path> old = Files.walk(folder)) {
+                    for (Path file : old.sorted(Comparator.reverseOrder()).toList()) {
+                        Files.delete(file);
+                    }
+                }
+            }
+            return handedIn(folder, bank);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** Writes the set and the hand-ins into a folder. */
     static SampleClass handedIn(Path folder, ProblemBank bank) throws IOException {
-        return handedIn(folder, bank, "gate", "Gates, week 3");
+        return handedIn(folder, bank, "gate", Words.of("class.sample-title"));
     }
 
     /** The same on problems of some skill or strand. */

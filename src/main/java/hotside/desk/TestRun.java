@@ -184,13 +184,13 @@ final class TestRun {
     }
 
     void point(String part, double along) {
-        if (phase == Phase.RUNNING && cards.has(part)) {
+        if (phase == Phase.RUNNING && cards.draws(part)) {
             cards.point(part, along);
         }
     }
 
     void nudge(String part, int steps) {
-        if (phase == Phase.RUNNING && cards.has(part)) {
+        if (phase == Phase.RUNNING && cards.draws(part)) {
             cards.nudge(part, steps);
         }
     }

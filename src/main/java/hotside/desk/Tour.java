@@ -6,6 +6,7 @@ import hotside.page.CalculatorState;
 import hotside.page.ProblemState;
 import hotside.problem.Answers;
 import hotside.problem.Variant;
+import hotside.relation.Slot;
 import hotside.speech.Language;
 import hotside.unit.UnitSystem;
 import java.io.IOException;
@@ -23,6 +24,9 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 import javafx.application.Platform;
+import javafx.event.ActionEvent;
+import javafx.scene.control.Button;
+import javafx.scene.control.TextField;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 
@@ -43,6 +47,10 @@ public final class Tour {
     }
 
     private static final int SETTLED = 6;
+
+    /** The last one is the course, because glossary, skill map and search stand there. */
+    private static final List<String> PLACES =
+            List.of("practice", "mywork", "cell", "logs", "relations", "class", "help", "course");
 
     private final Path folder;
     private final Length length;
@@ -108,6 +116,7 @@ public final class Tour {
                             return shown;
                         });
         Screen.until(() -> window.page().ready().isDone());
+        empty();
         mainJob(library);
         if (length != Length.FIRST) {
             places(library, data);
@@ -126,6 +135,7 @@ public final class Tour {
         testCell();
         runLogs();
         theClass(library, data);
+        everyPlace();
         everyLesson(library);
     }
 
@@ -163,6 +173,12 @@ public final class Tour {
                         + "; it shows: "
                         + Screen.on(() -> window.page().text("c1-out").orElse("")));
         picture("calculator");
+        List<Slot> inputs = before.relation().inputs();
+        Screen.run(
+                () ->
+                        window.page()
+                                .reveal("c1-" + inputs.get(Math.max(0, inputs.size() - 2)).name()));
+        picture("calculator-curve");
         problem();
     }
 
@@ -245,6 +261,56 @@ public final class Tour {
         Optional<Lesson> before = Screen.on(() -> window.lessonPlace().lesson());
         Screen.run(() -> window.settings(settings));
         Screen.until(() -> !window.lessonPlace().lesson().equals(before));
+    }
+
+    /** Every place before anything was done in it. */
+    private void empty() throws IOException {
+        for (String place : List.of("practice", "mywork", "cell", "logs", "class")) {
+            openPlace(place);
+            settled();
+            picture("empty-" + place);
+        }
+        note("Looked at the places that are still empty.");
+    }
+
+    /** Every place and page to look things up in, with what is in it by now, in every look. */
+    private void everyPlace() throws IOException {
+        Settings usual = Screen.on(window::settings);
+        Map<String, Settings> looks = new LinkedHashMap<>();
+        looks.put("", usual);
+        looks.put("-dark", usual.dark(true));
+        looks.put("-large-text", usual.percent(200));
+        looks.put("-large-text-dark", usual.percent(200).dark(true));
+        looks.put("-us-shop", usual.in(UnitSystem.US_SHOP));
+        for (Map.Entry<String, Settings> look : looks.entrySet()) {
+            Screen.run(() -> window.settings(look.getValue()));
+            for (String place : PLACES) {
+                openPlace(place);
+                settled();
+                Screen.run(() -> window.page().turnTo(0));
+                picture("place-" + place + look.getKey());
+            }
+            for (String tool : List.of("glossary", "skills")) {
+                Screen.run(() -> ((Button) window.scene().lookup("#open-" + tool)).fire());
+                picture(tool + look.getKey());
+            }
+            search("wastegate");
+            picture("search" + look.getKey());
+            search("sauerkraut");
+            picture("search-nothing" + look.getKey());
+        }
+        Screen.run(() -> window.settings(usual));
+        note("Looked at every place, glossary, skill map and search in every look.");
+    }
+
+    private void search(String words) {
+        Screen.run(
+                () -> {
+                    TextField field = (TextField) window.scene().lookup("#search-course");
+                    field.setText(words);
+                    field.fireEvent(new ActionEvent());
+                    field.clear();
+                });
     }
 
     /** The page of a relation, found by its name. */

@@ -245,21 +245,37 @@ public final class LearnerRecord implements AutoCloseable {
      * @return how many answers went
      */
     public synchronized int forgetOlderThan(int days, Instant now) {
-        Optional<Long> trusted = trustedMillis();
-        if (trusted.isEmpty()) {
+        Optional<Long> before = before(days, now);
+        if (before.isEmpty()) {
             return 0;
         }
-        long before = Math.min(trusted.get(), now.toEpochMilli()) - days * DAY_MILLIS;
         return storing(
                 LearnerWords.of("storing.old"),
                 () -> {
-                    int gone = rows.update("DELETE FROM attempt WHERE time < ?", before);
+                    int gone = rows.update("DELETE FROM attempt WHERE time < ?", before.get());
                     if (gone > 0) {
                         shrink();
                         backups.ifPresent(Backups::delete);
                     }
                     return gone;
                 });
+    }
+
+    /** How many answers {@link #forgetOlderThan} would delete. */
+    public synchronized int olderThan(int days, Instant now) {
+        return before(days, now)
+                .map(
+                        before ->
+                                (int)
+                                        attempts().stream()
+                                                .filter(a -> a.time().toEpochMilli() < before)
+                                                .count())
+                .orElse(0);
+    }
+
+    private Optional<Long> before(int days, Instant now) {
+        return trustedMillis()
+                .map(trusted -> Math.min(trusted, now.toEpochMilli()) - days * DAY_MILLIS);
     }
 
     private Optional<Long> trustedMillis() {

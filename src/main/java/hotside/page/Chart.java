@@ -221,8 +221,9 @@ public final class Chart {
         double x = at.right + ChartLayout.LEADER;
         for (ChartLayout.EndLabel label : at.endLabels) {
             boolean curve = label.series() >= 0;
-            String colour = curve ? COLOURS.get(label.series() % COLOURS.size()) : QUIET;
-            String name = curve ? "end-label " + curveClass(label.series()) : "line-label";
+            int tone = curve ? data.series().get(label.series()).tone().orElse(label.series()) : 0;
+            String colour = curve ? COLOURS.get(tone % COLOURS.size()) : QUIET;
+            String name = curve ? "end-label " + curveClass(tone) : "line-label";
             String way =
                     "M"
                             + pair(label.from().x() + 5, label.from().y())
@@ -232,7 +233,7 @@ public final class Chart {
                             + pair(x - 4, label.middle());
             out.add(
                     "<path class='leader {}' d='{}' fill='none' stroke='{}' stroke-width='0.8'/>",
-                    curve ? curveClass(label.series()) : "line",
+                    curve ? curveClass(tone) : "line",
                     way,
                     colour);
             double half = (label.lines().size() - 1) * ChartLayout.LINE / 2;

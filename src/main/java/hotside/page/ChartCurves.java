@@ -33,12 +33,13 @@ final class ChartCurves {
         if (path.isEmpty()) {
             return;
         }
-        String colour = Chart.COLOURS.get(index % Chart.COLOURS.size());
+        int tone = series.tone().orElse(index);
+        String colour = Chart.COLOURS.get(tone % Chart.COLOURS.size());
         Dash[] dashes = Dash.values();
         Dash dash = series.dash().orElse(dashes[index % dashes.length]);
         out.add(
                 "<g class='curve {}' stroke='{}' fill='{}'>",
-                Chart.curveClass(index),
+                Chart.curveClass(tone),
                 colour,
                 colour);
         out.add(

@@ -114,9 +114,14 @@ public record ChartData(
      * @param points in the order in which the line runs
      * @param dash how its line is broken; empty for the next in turn
      * @param marker what sits on it; empty for the next in turn
+     * @param tone the curve whose colour it has; empty for a colour of its own
      */
     public record Series(
-            String label, List<Point> points, Optional<Dash> dash, Optional<Marker> marker) {
+            String label,
+            List<Point> points,
+            Optional<Dash> dash,
+            Optional<Marker> marker,
+            Optional<Integer> tone) {
         public Series {
             points = List.copyOf(points);
         }
@@ -133,11 +138,16 @@ public record ChartData(
             for (int i = 0; i < x.length; i++) {
                 points.add(new Point(x[i], y[i]));
             }
-            return new Series(label, points, Optional.empty(), Optional.empty());
+            return new Series(label, points, Optional.empty(), Optional.empty(), Optional.empty());
         }
 
         public Series drawn(Dash dash, Marker marker) {
-            return new Series(label, points, Optional.of(dash), Optional.of(marker));
+            return new Series(label, points, Optional.of(dash), Optional.of(marker), tone);
+        }
+
+        /** In the colour of another curve of the chart, because it belongs to that one. */
+        public Series toned(int other) {
+            return new Series(label, points, dash, marker, Optional.of(other));
         }
 
         /** The points that can be drawn. */

@@ -88,9 +88,9 @@ public final class ComparisonView {
                                             "comparison.against",
                                             gain.after().label(),
                                             gain.before().label())))
-                    .append("<ul>");
+                    .append("<div class=\"figures\"><ul>");
             words.of(gain).forEach(text -> out.append(Html.element("li", "", text)));
-            out.append("</ul><div class=\"figures\">");
+            out.append("</ul>");
             figure(
                     out,
                     part + "-d" + comparison.gains().indexOf(gain),
@@ -183,8 +183,8 @@ public final class ComparisonView {
         Run run = part.runs().get(i);
         StringBuilder out =
                 new StringBuilder("<tr>")
-                        .append(Html.element("td", "", part.label()))
-                        .append(Html.element("td", "", log(run)));
+                        .append(Html.element("td", "class=\"name\"", part.label()))
+                        .append(Html.element("td", "class=\"name\"", log(run)));
         for (Channel channel : channels) {
             double mean = comparison.bandMeans(part, channel)[i];
             out.append(Html.element("td", "class=\"number\"", number(mean, channel.quantity())));
@@ -261,6 +261,7 @@ public final class ComparisonView {
                         .filter(row -> row.differences().containsKey(Channel.POWER))
                         .toList();
         double confidence = comparison.settings().confidence();
+        long percent = Math.round(100 * confidence);
         double[] x = rows.stream().mapToDouble(row -> 60 * row.speed()).toArray();
         List<Series> series = new ArrayList<>();
         series.add(
@@ -271,16 +272,18 @@ public final class ComparisonView {
         if (rows.stream().allMatch(row -> power(row).estimate().isPresent())) {
             series.add(
                     Series.of(
-                                    Words.of("comparison.low"),
+                                    Words.of("comparison.low", percent),
                                     x,
                                     differences(rows, scale, -1, confidence))
-                            .drawn(ChartData.Dash.DOTTED, ChartData.Marker.NONE));
+                            .drawn(ChartData.Dash.DOTTED, ChartData.Marker.NONE)
+                            .toned(0));
             series.add(
                     Series.of(
-                                    Words.of("comparison.high"),
+                                    Words.of("comparison.high", percent),
                                     x,
                                     differences(rows, scale, 1, confidence))
-                            .drawn(ChartData.Dash.DOTTED, ChartData.Marker.NONE));
+                            .drawn(ChartData.Dash.DOTTED, ChartData.Marker.NONE)
+                            .toned(0));
         }
         return ChartData.of(
                         Words.of(

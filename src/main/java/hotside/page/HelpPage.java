@@ -39,10 +39,13 @@ public final class HelpPage {
     /** The whole page. */
     public static String html(List<Key> keys, About about) {
         StringBuilder out = new StringBuilder();
-        out.append(Html.element("h1", "id=\"help-title\"", Words.of("help.title")))
+        out.append("<div class=\"bench help\">")
+                .append(Html.element("h1", "id=\"help-title\"", Words.of("help.title")))
                 .append(Html.element("p", "", Words.of("help.intro")))
+                .append("<div class=\"columns\">")
                 .append(table("help.everywhere", keys))
-                .append(table("help.in-page", inThePage()));
+                .append(table("help.in-page", inThePage()))
+                .append("</div>");
         out.append(Html.element("h2", "id=\"about\"", Words.of("about.title")))
                 .append("<dl class=\"about\">")
                 .append(line("about.version", about.version().orElse(Words.of("about.unpacked"))))
@@ -55,11 +58,13 @@ public final class HelpPage {
                 .append(Html.element("h2", "", Words.of("about.licences")))
                 .append(Html.element("p", "", Words.of("about.own-licence")));
         if (about.libraries().isEmpty()) {
-            return out.append(Html.element("p", "", Words.of("about.no-list"))).toString();
+            return out.append(Html.element("p", "", Words.of("about.no-list")))
+                    .append("</div>")
+                    .toString();
         }
         out.append(Html.element("p", "", Words.of("about.libraries"))).append("<ul>");
         about.libraries().forEach(library -> out.append(Html.element("li", "", library)));
-        return out.append("</ul>").toString();
+        return out.append("</ul></div>").toString();
     }
 
     /** Keys that the page hears, whatever it shows. */
@@ -70,8 +75,9 @@ public final class HelpPage {
     }
 
     private static String table(String heading, List<Key> keys) {
-        StringBuilder out = new StringBuilder(Html.element("h2", "", Words.of(heading)));
-        out.append("<div class=\"scroll\"><table class=\"keys\"><thead><tr>")
+        StringBuilder out = new StringBuilder("<section>");
+        out.append(Html.element("h2", "", Words.of(heading)))
+                .append("<div class=\"scroll\"><table class=\"keys\"><thead><tr>")
                 .append(Html.element("th", "scope=\"col\"", Words.of("help.key")))
                 .append(Html.element("th", "scope=\"col\"", Words.of("help.does")))
                 .append("</tr></thead><tbody>");
@@ -82,7 +88,7 @@ public final class HelpPage {
                                 .append("</th>")
                                 .append(Html.element("td", "", key.says()))
                                 .append("</tr>"));
-        return out.append("</tbody></table></div>").toString();
+        return out.append("</tbody></table></div></section>").toString();
     }
 
     private static String line(String key, String value) {

@@ -3,6 +3,7 @@ package hotside.page;
 
 import hotside.course.Computed;
 import hotside.course.Lesson;
+import hotside.course.LookUp;
 import hotside.course.Part;
 import hotside.relation.Chain;
 import hotside.unit.UnitSystem;
@@ -48,7 +49,11 @@ public final class LessonPage {
             Optional<Lesson> before,
             Optional<Lesson> after) {
         Computed computed = new Computed(lesson, system);
-        StringBuilder out = new StringBuilder("<header>");
+        StringBuilder out =
+                new StringBuilder(
+                        lesson.id().startsWith(LookUp.PREFIX)
+                                ? "<header class=\"look-up\">"
+                                : "<header>");
         out.append(Html.element("p", "class=\"kicker\"", kicker(lesson)))
                 .append(Html.element("h1", "id=\"lesson-title\"", lesson.title()))
                 .append("</header>");
@@ -161,12 +166,19 @@ public final class LessonPage {
         Map<String, Optional<Lesson>> ends = new java.util.LinkedHashMap<>();
         ends.put("lesson.before", before);
         ends.put("lesson.after", after);
+        if (before.isEmpty() && after.isEmpty()) {
+            return "";
+        }
         StringBuilder out = new StringBuilder("<nav class=\"neighbours\">");
         ends.forEach(
                 (key, lesson) ->
                         lesson.ifPresent(
                                 l ->
                                         out.append("<a")
+                                                .append(
+                                                        key.equals("lesson.after")
+                                                                ? " class=\"after\""
+                                                                : "")
                                                 .append(Html.attribute("href", "lesson:" + l.id()))
                                                 .append('>')
                                                 .append(Xml.escape(Words.of(key, l.title())))

@@ -93,7 +93,7 @@ public final class MyWorkPage {
 
     /** The page. */
     public static String html(View view) {
-        return "<div class=\"mywork\">"
+        return "<div class=\"mywork bench\">"
                 + Html.element(
                         "h1", "id=\"mywork-title\" tabindex=\"-1\"", Words.of("mywork.title"))
                 + view.notice()
@@ -124,11 +124,16 @@ public final class MyWorkPage {
     }
 
     private static String work(View view, boolean live) {
-        return calendar(view)
+        return "<div class=\"columns\">"
+                + card(calendar(view))
+                + card(due(view, live) + mistakes(view, live))
+                + "</div>"
                 + skills(view, live)
-                + due(view, live)
-                + mistakes(view, live)
-                + history(view, live);
+                + card(history(view, live));
+    }
+
+    private static String card(String inside) {
+        return "<section class=\"card\">" + inside + "</section>";
     }
 
     private static String empty() {
@@ -136,6 +141,7 @@ public final class MyWorkPage {
                 + Xml.escape(Words.of("mywork.empty"))
                 + "</p><div class=\"buttons\">"
                 + button("practise", "", Words.of("mywork.begin"))
+                        .replace("<button", "<button class=\"primary\"")
                 + "</div></section>";
     }
 
@@ -212,13 +218,16 @@ public final class MyWorkPage {
 
     private static String skills(View view, boolean live) {
         StringBuilder out = new StringBuilder(heading("mywork.skills"));
-        out.append(Html.element("p", "class=\"quiet\"", Words.of("mywork.skills-what")));
+        out.append(Html.element("p", "class=\"quiet\"", Words.of("mywork.skills-what")))
+                .append("<div class=\"strands\">");
         String strand = "";
         for (SkillLine skill : view.skills()) {
             if (!skill.strand().equals(strand)) {
-                out.append(strand.isEmpty() ? "" : "</ul>");
+                out.append(strand.isEmpty() ? "" : "</ul></section>");
                 strand = skill.strand();
-                out.append(Html.element("h3", "", strand)).append("<ul class=\"skills\">");
+                out.append("<section class=\"card\">")
+                        .append(Html.element("h3", "", strand))
+                        .append("<ul class=\"skills\">");
             }
             out.append("<li><span class=\"skill\"><strong>")
                     .append(Xml.escape(skill.name()))
@@ -229,7 +238,7 @@ public final class MyWorkPage {
                     .append(live ? button("skill", skill.id(), Words.of("mywork.practise")) : "")
                     .append("</li>");
         }
-        return out.append(strand.isEmpty() ? "" : "</ul>").toString();
+        return out.append(strand.isEmpty() ? "" : "</ul></section>").append("</div>").toString();
     }
 
     private static String due(View view, boolean live) {
@@ -318,19 +327,21 @@ public final class MyWorkPage {
     }
 
     private static String care(View view) {
-        return heading("mywork.care")
+        return "<section class=\"card\">"
+                + heading("mywork.care")
                 + Html.element("p", "", Words.of("mywork.privacy", view.answers()))
+                + "<div class=\"form\">"
                 + field("nickname", Words.of("mywork.nickname"), view.nickname())
                 + field("exam", Words.of("mywork.exam"), view.exam())
                 + field("retention", Words.of("mywork.retention"), "" + view.retention())
-                + "<div class=\"buttons\">"
+                + "</div><div class=\"buttons\">"
                 + button("save-csv", "", Words.of("mywork.csv"))
                 + button("save-xapi", "", Words.of("mywork.xapi"))
                 + button("save-report", "", Words.of("mywork.save-report"))
                 + button("save-all", "", Words.of("mywork.save-all"))
                 + button("take", "", Words.of("mywork.take"))
                 + button("delete", "", Words.of("mywork.delete"))
-                + "</div>";
+                + "</div></section>";
     }
 
     private static String field(String name, String label, String value) {

@@ -41,7 +41,7 @@ public final class PracticePage {
                     .append(Html.element("p", "", Words.of("practice.nothing")))
                     .toString();
         }
-        out.append("<p id=\"practice-why\"><strong>")
+        out.append("<p id=\"practice-why\" class=\"lead\"><strong>")
                 .append(Xml.escape(Words.of("practice.why")))
                 .append("</strong> ")
                 .append(Xml.escape(view.reason()))
@@ -64,7 +64,7 @@ public final class PracticePage {
     private static String head(View view) {
         return Html.element(
                         "h1", "id=\"practice-title\" tabindex=\"-1\"", Words.of("practice.title"))
-                + "<div class=\"field\"><label for=\"practice-wish\">"
+                + "<section class=\"tools\"><div class=\"field\"><label for=\"practice-wish\">"
                 + Xml.escape(Words.of("practice.wish"))
                 + "</label><select id=\"practice-wish\" class=\"wide\" data-part=\"practice\""
                 + " data-slot=\"wish\" data-kind=\"choice\">"
@@ -77,7 +77,7 @@ public final class PracticePage {
                 + options(minutes(), "0")
                 + "</select>"
                 + button("test", "", Words.of("practice.test"))
-                + "</div>";
+                + "</div></section>";
     }
 
     private static List<Option> minutes() {
@@ -127,7 +127,7 @@ public final class PracticePage {
                 + Xml.escape(Words.of("practice.solved", skill.name()))
                 + " "
                 + skill.temper()
-                + " "
+                + "</p><p class=\"quiet\">"
                 + Xml.escape(skill.counts())
                 + "</p>";
     }

@@ -11,6 +11,7 @@ import hotside.problem.Verdict;
 import hotside.relation.Worked;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Draws a problem: its text, a field for each answer, verdicts, hints, the worked answer. */
@@ -21,6 +22,14 @@ public final class ProblemCard {
     public ProblemCard(Maths maths) {
         this.maths = maths;
         this.markdown = new MarkdownHtml(maths);
+    }
+
+    /**
+     * Its charts whose curves a cursor reads, by the part that each is; none where something is
+     * measured on them, because that has a line of its own.
+     */
+    public static Map<String, ChartData> charts(ProblemState state) {
+        return TaskCard.read(state);
     }
 
     /** The whole card. */

@@ -32,6 +32,8 @@ public final class RunLogsPage {
     public static final String RESULT = PART + "-result";
 
     private static final int MOST_FINDINGS = 12;
+    private static final List<String> EMPTY =
+            List.of("logs.empty-open", "logs.empty-tell", "logs.empty-compare");
 
     private RunLogsPage() {}
 
@@ -76,7 +78,12 @@ public final class RunLogsPage {
     /** The files and, once there are two, how to compare them. */
     public static String files(RunLogsState state) {
         if (state.files().isEmpty()) {
-            return Html.element("p", "class=\"quiet\"", Words.of("logs.empty"));
+            StringBuilder out =
+                    new StringBuilder("<section class=\"empty\">")
+                            .append(Html.element("p", "", Words.of("logs.empty")))
+                            .append("<ol>");
+            EMPTY.forEach(step -> out.append(Html.element("li", "", Words.of(step))));
+            return out.append("</ol></section>").toString();
         }
         Form form = new Form(PART, state.typed());
         StringBuilder out = new StringBuilder("<div class=\"columns\">");
@@ -133,8 +140,13 @@ public final class RunLogsPage {
                         .map(c -> c.channel().words() + unit(c))
                         .toList();
         StringBuilder out =
-                new StringBuilder(
-                        Html.element("p", "", Words.of("logs.known", String.join("; ", known))));
+                new StringBuilder("<details><summary>")
+                        .append(Xml.escape(Words.of("logs.known-count", known.size())))
+                        .append("</summary>")
+                        .append(
+                                Html.element(
+                                        "p", "", Words.of("logs.known", String.join("; ", known))))
+                        .append("</details>");
         List<Column> unknown =
                 log.columns().stream().filter(c -> c.channel() == Channel.UNKNOWN).toList();
         if (unknown.isEmpty()) {

@@ -11,7 +11,9 @@ import hotside.problem.Template;
 import hotside.problem.Variant;
 import hotside.problem.Verdict;
 import hotside.unit.DecimalHabit;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What a problem card has between its text and its answer: charts, options, items. */
 final class TaskCard {
@@ -50,14 +52,31 @@ final class TaskCard {
     private String figures() {
         StringBuilder out = new StringBuilder();
         boolean measured = ReadingCursor.of(variant, state.chartWidth()).isPresent();
+        if (!measured) {
+            read(state).forEach((id, data) -> out.append(LivingChart.figure(id, data)));
+            return out.toString();
+        }
         for (Figure figure : variant.figures()) {
             ChartData data = FigureChart.of(figure, state.chartWidth());
             out.append("<figure class=\"chart\">")
-                    .append(measured ? measured(data) : Chart.svg(data))
+                    .append(measured(data))
                     .append(ChartTable.html(data))
                     .append("</figure>");
         }
         return out.toString();
+    }
+
+    /** The charts whose curves a cursor reads, by the part that each is. */
+    static Map<String, ChartData> read(ProblemState state) {
+        Map<String, ChartData> charts = new LinkedHashMap<>();
+        if (ReadingCursor.of(state.variant(), state.chartWidth()).isEmpty()) {
+            for (Figure figure : state.variant().figures()) {
+                charts.put(
+                        state.id() + "-f" + (charts.size() + 1),
+                        FigureChart.of(figure, state.chartWidth()));
+            }
+        }
+        return charts;
     }
 
     /** The chart with a hair line, and what it measures. */

@@ -96,6 +96,18 @@ class ClassPlaceTest {
         work();
     }
 
+    /** The sample is marked, says that it is invented, and can be had again. */
+    @Test
+    void theSampleClassIsMarkedAndSaysThatItIsInvented() {
+        for (int i = 0; i < 2; i++) {
+            act("sample");
+            String set = page.elements.get(GivePage.SET);
+            assertTrue(set.contains("Gates, week 3 (invented)"), set);
+            String result = page.elements.get(GivePage.RESULT);
+            assertTrue(result.contains("12 marked, 1 set aside."), result);
+        }
+    }
+
     private void card(int slot, String action) {
         place.act(action, WorkPage.CARD + slot, "");
         work();

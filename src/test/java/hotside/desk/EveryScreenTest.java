@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.course.Lesson;
+import hotside.problem.Answers;
 import hotside.problem.ProblemBank;
+import hotside.problem.Variant;
 import hotside.speech.Language;
 import hotside.unit.UnitSystem;
 import java.io.IOException;
@@ -21,8 +23,10 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javafx.application.Platform;
+import javafx.event.ActionEvent;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.image.PixelReader;
@@ -39,7 +43,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @Tag("pictures")
 class EveryScreenTest {
-    /** Any two of theme, size and units meet in one of them. */
+    /** Any two of theme, size and units meet in one of them; both themes meet both sizes. */
     private static final List<Settings> LOOKS =
             List.of(
                     new Settings(UnitSystem.SI_SHOP, false, 100),
@@ -49,6 +53,12 @@ class EveryScreenTest {
                     // German words are longer.
                     new Settings(UnitSystem.SI_SHOP, false, 100, Language.GERMAN),
                     new Settings(UnitSystem.US_SHOP, true, 200, Language.GERMAN));
+
+    private static final List<String> PLACES =
+            List.of("practice", "mywork", "cell", "logs", "relations", "class", "help");
+
+    /** What a page says where something went wrong; nobody does anything wrong here. */
+    private static final String ERRORS = ".field-note.wrong, .verdict.ask, .verdict.wrong";
 
     private static final Pattern FAULTY =
             Pattern.compile(
@@ -71,6 +81,7 @@ class EveryScreenTest {
         keeper = RecordKeeper.open(data, Platform::runLater);
         Stage stage = Screen.on(() -> opened(library));
         Screen.until(() -> window.page().ready().isDone());
+        everyPlace("empty ", List.of(LOOKS.get(3)));
         work();
         List<Lesson> lessons = firstOfEachStrand(library);
         for (Settings look : LOOKS) {
@@ -79,11 +90,7 @@ class EveryScreenTest {
             if (look.language() == Language.GERMAN) {
                 lessons = firstOfEachStrand(Libraries.read(Language.GERMAN));
             }
-            for (String place :
-                    List.of("practice", "mywork", "cell", "logs", "relations", "class", "help")) {
-                Screen.run(() -> window.open(window.place(place).orElseThrow()));
-                look(place + " " + look);
-            }
+            everyPlace("", List.of(look));
             for (Lesson lesson : lessons) {
                 Screen.run(() -> window.open(lesson));
                 look(lesson.id() + " " + look);
@@ -96,6 +103,33 @@ class EveryScreenTest {
         keeper.close();
         Language.speak(Language.ENGLISH);
         assertEquals(List.of(), findings);
+    }
+
+    /** Every place, and the pages to look things up in. */
+    private void everyPlace(String state, List<Settings> looks) {
+        for (Settings look : looks) {
+            Screen.run(() -> window.settings(look));
+            for (String place : PLACES) {
+                Screen.run(() -> window.open(window.place(place).orElseThrow()));
+                look(state + place + " " + look);
+            }
+            Screen.run(() -> window.open(window.place("course").orElseThrow()));
+            for (String tool : List.of("glossary", "skills")) {
+                Screen.run(() -> ((Button) window.scene().lookup("#open-" + tool)).fire());
+                look(state + tool + " " + look);
+            }
+            for (String words : List.of("wastegate", "sauerkraut")) {
+                Screen.run(() -> search(words));
+                look(state + "search for " + words + " " + look);
+            }
+        }
+    }
+
+    private void search(String words) {
+        TextField field = (TextField) window.scene().lookup("#search-course");
+        field.setText(words);
+        field.fireEvent(new ActionEvent());
+        field.clear();
     }
 
     /** A finding is found: a word of a fault, a blank picture, an element beyond the edge. */
@@ -112,7 +146,8 @@ class EveryScreenTest {
                 () ->
                         window.page()
                                 .show(
-                                        "<div style='width:3000px'>{{p}} is NaN</div>".repeat(20),
+                                        "<div style='width:3000px'>{{p}} is NaN</div>".repeat(20)
+                                                + "<p class='field-note wrong'>No number</p>",
                                         ""));
         Screen.run(
                 () ->
@@ -126,6 +161,7 @@ class EveryScreenTest {
         assertTrue(all.contains("bad: beyond the edge"), all);
         assertTrue(all.contains("bad: shows {{"), all);
         assertTrue(all.contains("bad: cut too long"), all);
+        assertTrue(all.contains("bad: says No number"), all);
         assertTrue(all.contains("bad: shows NaN"), all);
     }
 
@@ -156,6 +192,13 @@ class EveryScreenTest {
                                 Screen.run(() -> window.page().type("logs-" + name, value)));
         Screen.run(() -> window.page().click("logs-compare"));
         Screen.until(() -> window.page().text("logs-result").orElse("").length() > 100);
+        Screen.run(() -> window.open(window.place("practice").orElseThrow()));
+        keeper.settle();
+        Screen.frames(2);
+        Screen.run(() -> window.page().click("do-alone"));
+        keeper.settle();
+        Screen.frames(2);
+        answer();
         Screen.run(() -> window.open(window.place("class").orElseThrow()));
         Screen.run(() -> window.page().type("class-title", "Gates, week 3"));
         Screen.run(() -> window.page().type("class-skill", "gate"));
@@ -173,6 +216,21 @@ class EveryScreenTest {
         Screen.run(() -> window.page().type("class-paper-code", "L22"));
         Screen.run(() -> window.page().click("class-paper-open"));
         Screen.run(() -> window.page().type("class-paper-0-0", "133 N"));
+    }
+
+    /** Works the problem of the practice rightly, so that My work has something to show. */
+    private void answer() {
+        Variant variant = Screen.on(() -> window.practicePlace().problem().orElseThrow().variant());
+        for (int i = 0; i < variant.answers().size(); i++) {
+            int ask = i;
+            Screen.run(() -> window.page().type("p1-answer-" + ask, Answers.told(variant, ask)));
+        }
+        Screen.run(() -> window.page().click("p1-check"));
+        keeper.settle();
+        Screen.frames(2);
+        Screen.run(() -> window.page().click("do-next"));
+        keeper.settle();
+        Screen.frames(2);
     }
 
     private static List<Lesson> firstOfEachStrand(Library library) {
@@ -194,6 +252,10 @@ class EveryScreenTest {
         String beyond = plain ? "" : Screen.on(() -> window.page().cutOff());
         if (!beyond.isEmpty()) {
             findings.add(what + ": beyond the edge " + beyond);
+        }
+        String errors = plain ? "" : Screen.on(() -> window.page().seen(ERRORS));
+        if (!errors.isEmpty()) {
+            findings.add(what + ": says " + errors);
         }
         Screen.on(this::cut).forEach(text -> findings.add(what + ": cut " + text));
         WritableImage image = Screen.on(() -> window.scene().snapshot(null));

@@ -2,6 +2,7 @@
 package hotside.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.page.HelpPage;
@@ -9,6 +10,7 @@ import hotside.unit.UnitSystem;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -30,6 +32,7 @@ import org.testfx.api.FxRobot;
 
 /** The desk without a mouse. */
 class KeyboardTest {
+    private static final int MOST_LINKS = 200;
     private static final String LESSON = "gate/what-opens-a-wastegate";
 
     private static Library library;
@@ -155,6 +158,51 @@ class KeyboardTest {
             Screen.frames(3);
             assertEquals("", Screen.on(() -> window.page().smallTargets()), id);
         }
+    }
+
+    /**
+     * Tab alone comes to every control of every place, which is seen and has a ring then, and goes
+     * on out of the page at its end (WCAG 2.2: 2.1.1, 2.1.2, 2.4.7, 2.4.11).
+     */
+    @Test
+    void tabComesToEveryControlOfEveryPlaceAndOutAgain() {
+        for (String id :
+                List.of(
+                        "course",
+                        "practice",
+                        "mywork",
+                        "cell",
+                        "logs",
+                        "relations",
+                        "class",
+                        "help")) {
+            walk(id);
+        }
+    }
+
+    private void walk(String id) {
+        Screen.run(() -> window.open(window.place(id).orElseThrow()));
+        for (int i = 0; i < 2; i++) {
+            keeper.settle();
+            Screen.frames(3);
+        }
+        Set<String> wanted = new LinkedHashSet<>(Screen.on(() -> window.page().stops()));
+        Set<String> seen = new LinkedHashSet<>();
+        Screen.run(() -> window.page().node().requestFocus());
+        int most = 40 + 3 * wanted.size() + MOST_LINKS;
+        for (int i = 0; i < most && focused() instanceof WebView; i++) {
+            robot.push(KeyCode.TAB);
+            Screen.frames(1);
+            String at = Screen.on(() -> window.page().withKeyboard());
+            if (focused() instanceof WebView && !at.isEmpty()) {
+                assertFalse(at.endsWith(" without a ring"), at);
+                assertFalse(at.endsWith(" out of sight"), at);
+                seen.add(at);
+            }
+        }
+        wanted.removeAll(seen);
+        assertEquals(Set.of(), wanted, () -> "reached " + seen);
+        assertFalse(focused() instanceof WebView, () -> "caught in " + id + " at " + seen);
     }
 
     /** A focused button or field of the bar has an edge in the colour of focus. */

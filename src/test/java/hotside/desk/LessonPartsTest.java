@@ -154,6 +154,26 @@ class LessonPartsTest {
         place.open(lesson);
     }
 
+    /** Who fears for the own values gets them back; who goes on from the start values does not. */
+    @Test
+    void startValuesCanBeTakenBackUntilSomethingElseIsMoved() {
+        String start = place.calculator("c1").orElseThrow().values().toString();
+        place.edit("c1", "seatDiameter", "number", "52");
+        String mine = place.calculator("c1").orElseThrow().values().toString();
+        place.act("reset", "c1");
+        assertEquals(start, place.calculator("c1").orElseThrow().values().toString());
+        assertEquals("My values again", sheet.at("c1-reset"));
+        place.act("reset", "c1");
+        assertEquals(mine, place.calculator("c1").orElseThrow().values().toString());
+        assertEquals("52", sheet.at("c1-seatDiameter"));
+        assertEquals("Start values", sheet.at("c1-reset"));
+        place.act("reset", "c1");
+        place.edit("c1", "seatDiameter", "number", "40");
+        assertEquals("Start values", sheet.at("c1-reset"));
+        place.act("reset", "c1");
+        assertEquals(start, place.calculator("c1").orElseThrow().values().toString());
+    }
+
     @Test
     void theLastStepIsLeftOutUntilItIsFound() {
         assertTrue(sheet.html.contains("left out, yours to work"), sheet.html);

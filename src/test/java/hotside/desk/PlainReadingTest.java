@@ -41,7 +41,7 @@ class PlainReadingTest {
     }
 
     @Test
-    void aFieldHasItsLabelItsUnitAndWhatEnterDoes() throws Exception {
+    void aFieldHasItsLabelItsUnitAndWhatEnterDoesAndASliderBesideIt() throws Exception {
         assertEquals(
                 List.of(
                         new PlainBlock.Field(
@@ -51,13 +51,22 @@ class PlainReadingTest {
                                 "40",
                                 "a number",
                                 new Action("check", "c1", ""),
-                                false)),
+                                false),
+                        new PlainBlock.Slide(
+                                "c1-d-slider",
+                                new Target("c1", "d", "slider"),
+                                "bore",
+                                0,
+                                1000,
+                                350)),
                 read(
                         "<label for='c1-d'>bore <i>d</i></label><input type='text' id='c1-d'"
                                 + " data-part='c1' data-slot='d' data-kind='text' value='40'"
                                 + " placeholder='a number' data-enter='check'/>"
                                 + "<span class='unit'>mm</span>"
-                                + "<input type='range' data-part='c1' data-slot='d'/>"));
+                                + "<input type='range' id='c1-d-slider' data-part='c1'"
+                                + " data-slot='d' data-kind='slider' min='0' max='1000' value='350'"
+                                + " aria-label='bore'/>"));
     }
 
     @Test

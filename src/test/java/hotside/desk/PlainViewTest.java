@@ -20,6 +20,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
@@ -175,6 +176,32 @@ class PlainViewTest {
                         .values()
                         .number("seatDiameter"),
                 1e-12);
+    }
+
+    /** A native slider moves the calculator, its field and its result. */
+    @Test
+    void aSliderIsMovedByArrowKeys() {
+        key(KeyCode.CONTROL, KeyCode.T);
+        Screen.run(() -> find(Slider.class, "plain-c1-seatDiameter-slider").requestFocus());
+        String before = field("plain-c1-seatDiameter").getText();
+        String force = region("plain-c1-out");
+        for (int i = 0; i < 10; i++) {
+            key(KeyCode.RIGHT);
+        }
+        String after = field("plain-c1-seatDiameter").getText();
+        assertTrue(Double.parseDouble(after) > Double.parseDouble(before), after);
+        assertFalse(force.equals(region("plain-c1-out")));
+        assertEquals("plain-c1-seatDiameter-slider", focused().getId());
+        assertEquals(
+                Double.parseDouble(after) / 1000,
+                Screen.on(() -> window.lessonPlace().calculator("c1").orElseThrow())
+                        .values()
+                        .number("seatDiameter"),
+                1e-9);
+        assertEquals(
+                after,
+                Screen.on(() -> window.page().value("c1-seatDiameter").orElseThrow()),
+                "the page follows");
     }
 
     /** Types an answer, presses Enter, and tells what has the keyboard then: the verdict. */

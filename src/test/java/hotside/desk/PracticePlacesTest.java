@@ -457,6 +457,47 @@ class PracticePlacesTest {
         assertTrue(page.shown.contains("The record is deleted."));
     }
 
+    /** A shorter time to keep answers for deletes the older ones, so it asks first. */
+    @Test
+    void oldAnswersAreNotForgottenWithoutAYes() {
+        for (int daysAgo : List.of(60, 2, 1, 0)) {
+            Attempt then =
+                    new Attempt(
+                            "push-on-the-valve",
+                            "7",
+                            "1",
+                            "f",
+                            "si",
+                            0,
+                            "107 N",
+                            "right",
+                            "",
+                            true,
+                            0,
+                            60,
+                            Instant.now(clock).minus(Duration.ofDays(daysAgo)),
+                            "");
+            keeper.ask(tutor -> tutor.record().add(then), number -> {});
+            settle();
+        }
+        open(myWork);
+        keepFor("90");
+        assertEquals("", chooser.asked, "nothing is that old");
+        keepFor("30");
+        assertTrue(chooser.asked.startsWith("Answers older than 30 days: 1."), chooser.asked);
+        assertEquals(4, stored().size());
+        assertEquals(90, myWork.view().orElseThrow().retention());
+        chooser.yes = true;
+        keepFor("30");
+        assertEquals(3, stored().size());
+        assertEquals(30, myWork.view().orElseThrow().retention());
+    }
+
+    private void keepFor(String days) {
+        myWork.edit("mywork", "retention", "text", days);
+        act(myWork, "set-retention", "");
+    }
+
     @Test
     void learnersTakeTurns() {
         open(practice);

@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.page.Maths;
 import hotside.page.ProblemState;
+import hotside.page.Words;
 import hotside.problem.Answers;
 import hotside.problem.ProblemBank;
+import hotside.problem.Template;
 import hotside.problem.Variant;
 import hotside.problem.Verdict;
 import java.time.Clock;
@@ -18,12 +20,15 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 class ProblemCardsTest {
     private static final ProblemBank BANK = ProblemBank.shipped();
     private static final Maths MATHS = new Maths();
+    private static final Pattern CHART = Pattern.compile("<svg [^>]*class=.chart[\"' ]");
 
     private final PageNotes page = new PageNotes();
     private final List<Try> kept = new ArrayList<>();
@@ -69,6 +74,46 @@ class ProblemCardsTest {
         cards = new ProblemCards(MATHS, page, tries, () -> 6, clock);
         cards.clear("gate/what-opens-a-wastegate");
         cards.draw("p1", BANK.find("push-on-the-valve").orElseThrow());
+    }
+
+    /**
+     * Every chart of every problem takes the keyboard, tells what it reads, says in words what it
+     * shows and has its numbers in a table (WCAG 2.2: 1.1.1, 2.1.1).
+     */
+    @Test
+    void everyChartHasACursorASummaryAndATable() {
+        int charts = 0;
+        for (Template template : BANK.all()) {
+            cards.draw("p9", template);
+            String html = cards.html("p9");
+            int drawn = (int) CHART.matcher(html).results().count();
+            charts += drawn;
+            String id = template.id();
+            assertEquals(drawn, count(html, "class=\"chart-frame\" tabindex=\"0\""), id);
+            assertEquals(drawn, count(html, "class=\"reading\" role=\"status\""), id);
+            assertEquals(drawn, count(html, Words.of("chart.data-table") + "</summary>"), id);
+            Matcher frame =
+                    Pattern.compile(
+                                    "class=\"chart-frame\"[^>]* data-part=\"([^\"]+)\""
+                                            + "[^>]*aria-label=\"([^\"]{40,})\"")
+                            .matcher(html);
+            for (int i = 0; i < drawn; i++) {
+                assertTrue(frame.find(), id);
+                String part = frame.group(1);
+                assertTrue(cards.draws(part), id + " " + part);
+                cards.nudge(part, 1);
+                String first = page.element(part + "-reading");
+                assertFalse(first.isBlank(), id);
+                cards.nudge(part, 3);
+                assertFalse(first.equals(page.element(part + "-reading")), id + ": " + first);
+                assertFalse(page.element(part + "-svg cursor").isEmpty(), id);
+            }
+        }
+        assertTrue(charts > 10, "charts: " + charts);
+    }
+
+    private static int count(String text, String part) {
+        return text.split(Pattern.quote(part), -1).length - 1;
     }
 
     private ProblemState state() {

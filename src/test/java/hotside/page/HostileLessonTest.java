@@ -253,7 +253,7 @@ class HostileLessonTest {
                                     new ContentCheck.NoCards(),
                                     Optional.empty(),
                                     Optional.empty());
-            assertTrue(html.endsWith("</nav>"));
+            assertTrue(html.endsWith("<div id=\"term-note\" role=\"status\"></div>"));
             ProblemBank none = ProblemBank.of(new ContentFolder("none", List.of(), List.of()));
             new LessonText(MATHS).of(lesson.get(), none, UnitSystem.SI_SHOP);
         }

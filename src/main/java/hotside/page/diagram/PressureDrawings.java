@@ -85,8 +85,8 @@ final class PressureDrawings {
         s.span("cool", 105, foot, 105, top);
         s.span("mild", 295, air, 295, top);
         s.say(
-                112,
-                (foot + air) / 2,
+                164,
+                (foot + air) / 2 + 2 * Sketch.LINE,
                 DrawingWords.of("scales.absolute"),
                 f.told(manifold, Quantity.PRESSURE));
         s.say(350, (air + top) / 2, DrawingWords.of("scales.gauge"), f.told("boost"));
