@@ -2,6 +2,7 @@
 package hotside.trial;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.cell.Channel;
@@ -154,6 +155,10 @@ class AppraisalTest {
                 List.of(Kind.MEND, Kind.MEND, Kind.GOOD, Kind.GOOD),
                 remarks.stream().map(Remark::kind).toList());
         assertTrue(remarks.get(0).text().contains("The direction is right, the size is not"));
+        assertTrue(
+                remarks.get(3).text().contains("a tap in the wall reads the static pressure"),
+                "the log shows another change than this truth");
+        assertFalse(remarks.get(2).text().contains("a tap in the wall"));
     }
 
     @Test
