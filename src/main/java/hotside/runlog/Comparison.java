@@ -3,10 +3,12 @@ package hotside.runlog;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -133,11 +135,12 @@ public final class Comparison {
     public Comparison(List<Part> parts, Settings settings) {
         this.settings = settings;
         if (parts.size() < FEWEST || parts.size() > MOST) {
-            throw new ComparisonException(LogWords.of("compare.parts", parts.size()));
+            String key = parts.size() > MOST ? "compare.too-many-parts" : "compare.parts";
+            throw new ComparisonException(LogWords.of(key, parts.size()));
         }
         parts.forEach(Comparison::checkPower);
         this.band = settings.band.orElseGet(() -> shared(parts));
-        this.parts = parts.stream().map(this::covering).toList();
+        this.parts = parts.stream().map(part -> covering(part, parts)).toList();
         this.responseLevel = settings.responseTo.isPresent() ? settings.responseTo : usualLevel();
     }
 
@@ -179,20 +182,20 @@ public final class Comparison {
     }
 
     /** The part without the pulls that do not cover the band. */
-    private Part covering(Part part) {
+    private Part covering(Part part, List<Part> all) {
         List<Run> kept = new ArrayList<>();
         for (Run run : part.runs()) {
             Curve power = curve(run, Channel.POWER);
             if (Double.isNaN(power.mean(band))) {
-                Band reach = power.reach();
+                Band widest = power.widest();
                 leftOut.add(
-                        reach == null
+                        widest == null
                                 ? LogWords.of("compare.left-out", run.words(), band.words())
                                 : LogWords.of(
                                         "compare.left-out-holds",
                                         run.words(),
                                         band.words(),
-                                        reach.words()));
+                                        widest.words()));
             } else {
                 kept.add(run);
             }
@@ -203,9 +206,31 @@ public final class Comparison {
                             "compare.none-covers",
                             part.label(),
                             band.words(),
-                            String.join(" ", leftOut)));
+                            String.join(" ", leftOut),
+                            coveredByAll(all)));
         }
         return new Part(part.label(), kept);
+    }
+
+    /** What band to state instead: one that the widest pull of every part covers. */
+    private String coveredByAll(List<Part> all) {
+        double low = 0;
+        double high = Double.POSITIVE_INFINITY;
+        for (Part part : all) {
+            Band widest =
+                    part.runs().stream()
+                            .map(run -> curve(run, Channel.POWER).widest())
+                            .filter(Objects::nonNull)
+                            .max(Comparator.comparingDouble(Band::width))
+                            .orElse(null);
+            low = widest == null ? low : Math.max(low, widest.low());
+            high = widest == null ? 0 : Math.min(high, widest.high());
+        }
+        long from = Speeds.wholeAbove(low);
+        long to = Speeds.wholeBelow(high);
+        return from < to
+                ? LogWords.of("compare.band-instead", Long.toString(from), Long.toString(to))
+                : LogWords.of("compare.no-band-instead");
     }
 
     /** Above where every pull starts, by a share of what every pull still climbs. */

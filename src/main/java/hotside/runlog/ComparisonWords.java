@@ -188,7 +188,7 @@ public final class ComparisonWords {
     private String rest(WorthSplit split) {
         return LogWords.of(
                 split.exhaust() < 0 ? "worth.lost" : "worth.rest",
-                shown(split.exhaust(), Quantity.POWER),
+                shown(Math.abs(split.exhaust()), Quantity.POWER),
                 shown(split.exhaustError().expanded(confidence), Quantity.POWER));
     }
 

@@ -105,6 +105,20 @@ public final class Curve {
         return last < 1 || speed[last] <= speed[0] ? null : new Band(speed[0], speed[last]);
     }
 
+    /** The widest band without a gap, the first of equals; null if no two readings are joined. */
+    public Band widest() {
+        Band best = null;
+        int first = 0;
+        for (int i = 1; i < size(); i++) {
+            if (speed[i] - speed[i - 1] >= gap) {
+                first = i;
+            } else if (best == null || speed[i] - speed[first] > best.width()) {
+                best = new Band(speed[first], speed[i]);
+            }
+        }
+        return best;
+    }
+
     /** The value at a speed; NaN outside the readings and in a gap. */
     public double at(double where) {
         int found = Arrays.binarySearch(speed, where);

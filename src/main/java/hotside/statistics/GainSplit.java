@@ -42,7 +42,7 @@ public final class GainSplit {
                                                     + " in the test first")
                                     .typical(46_200))
                     .input(
-                            uncertainty("gain", "u_P", Quantity.POWER, 5e6)
+                            uncertainty("gain", "the gain", "u_P", Quantity.POWER, 5e6)
                                     .usual(
                                             0,
                                             50e3,
@@ -61,7 +61,12 @@ public final class GainSplit {
                                             "over more than 50 kPa the worth of boost does not stay one number")
                                     .typical(5_500))
                     .input(
-                            uncertainty("boostChange", "u_p", Quantity.PRESSURE_DIFFERENCE, 1e6)
+                            uncertainty(
+                                            "boostChange",
+                                            "the change of boost",
+                                            "u_p",
+                                            Quantity.PRESSURE_DIFFERENCE,
+                                            1e6)
                                     .usual(
                                             0,
                                             10e3,
@@ -80,7 +85,12 @@ public final class GainSplit {
                                             "an engine of 1000 kW unboosted would be needed for 10 kW per kPa")
                                     .typical(3.2))
                     .input(
-                            uncertainty("worth", "u_w", Quantity.POWER_PER_PRESSURE, 100)
+                            uncertainty(
+                                            "worth",
+                                            "the worth of boost",
+                                            "u_w",
+                                            Quantity.POWER_PER_PRESSURE,
+                                            100)
                                     .usual(
                                             0,
                                             3,
@@ -99,7 +109,12 @@ public final class GainSplit {
                                             "a bolt-on part seldom moves power by more than 200 kW")
                                     .orElse(0))
                     .input(
-                            uncertainty("expectedAtEqualBoost", "u_x", Quantity.POWER, 5e6)
+                            uncertainty(
+                                            "expectedAtEqualBoost",
+                                            "the gain foreseen",
+                                            "u_x",
+                                            Quantity.POWER,
+                                            5e6)
                                     .usual(
                                             0,
                                             50e3,
@@ -172,8 +187,9 @@ public final class GainSplit {
                 Math.hypot(worth * boostChangeUncertainty, boostChange * worthUncertainty));
     }
 
-    private static Slot uncertainty(String of, String symbol, Quantity quantity, double max) {
-        return Slot.number(of + "Uncertainty", symbol, quantity, "standard uncertainty of " + of)
+    private static Slot uncertainty(
+            String of, String said, String symbol, Quantity quantity, double max) {
+        return Slot.number(of + "Uncertainty", symbol, quantity, "standard uncertainty of " + said)
                 .range(0, max);
     }
 

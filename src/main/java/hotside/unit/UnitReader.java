@@ -161,16 +161,28 @@ final class UnitReader {
 
     private Optional<String> nearest(String spelling) {
         String wanted = spelling.toLowerCase(Locale.ROOT);
-        record Near(String symbol, int distance) {}
+        record Near(String symbol, int distance, boolean longer) {}
         return Units.of(quantity.dimension()).stream()
                 .flatMap(
                         unit ->
                                 Stream.concat(Stream.of(unit.symbol()), unit.aliases().stream())
-                                        .map(s -> new Near(unit.symbol(), distance(wanted, s))))
-                .min(Comparator.comparingInt(Near::distance))
+                                        .map(
+                                                s ->
+                                                        new Near(
+                                                                unit.symbol(),
+                                                                distance(wanted, s),
+                                                                begins(s, wanted))))
+                // Who writes "kg" for a force means kgf; kN would be a hundred times as much.
+                .min(
+                        Comparator.comparingInt(Near::distance)
+                                .thenComparing(Near::longer, Comparator.reverseOrder()))
                 .filter(near -> near.distance() <= Math.max(1, NEAR * wanted.length()))
                 .filter(near -> !near.symbol().equals("1"))
                 .map(Near::symbol);
+    }
+
+    private static boolean begins(String spelling, String wanted) {
+        return spelling.toLowerCase(Locale.ROOT).startsWith(wanted);
     }
 
     private static int distance(String wanted, String spelling) {

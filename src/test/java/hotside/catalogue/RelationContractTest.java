@@ -48,6 +48,13 @@ class RelationContractTest {
             assertTrue(names.add(slot.name()), slot.name() + ": named once");
             assertFalse(slot.meaning().isBlank(), slot.name() + ": meaning");
             assertFalse(slot.meaning().endsWith("."), slot.name() + ": meaning is a phrase");
+            assertFalse(
+                    slot.quantity() == Quantity.FLAG && slot.meaning().startsWith("1 if"),
+                    slot.name() + ": a flag is shown as yes or no, so its meaning is a question");
+            // Units such as mmH2O and kPa apart, a small letter before a capital is a slot's name.
+            assertFalse(
+                    slot.meaning().matches(".*\\b[a-z]{3,}[A-Z].*"),
+                    slot.name() + ": words, not a name of the code: " + slot.meaning());
         }
     }
 

@@ -146,6 +146,22 @@ class ComparisonTest {
         assertEquals(1.960 * 500, split.exhaustError().expanded(0.95), 0.5);
     }
 
+    /**
+     * By hand: 2 kPa at 5 kW/kPa would have brought 10 kW, and 7 came. 3 kW are 4.02 hp; 1.96 · 2
+     * kPa · 0.5 kW/kPa are 2.63 hp.
+     */
+    @Test
+    void aLossIsSaidWithoutASecondMinus() {
+        String all =
+                String.join(
+                        "\n",
+                        says(
+                                Settings.PLAIN.withWorth(Worth.stated(5, 0.5)),
+                                part("A", Logs.flat(300e3, 180e3)),
+                                part("B", Logs.flat(307e3, 182e3))));
+        assertTrue(all.contains(" 4.02 hp ± 2.63 hp was lost elsewhere."), all);
+    }
+
     /** Truth: 4 kW for the part, 5 kW/kPa for boost, and a scatter too small to matter. */
     @Test
     void findsPartAndBoostFromPullsAtSeveralBoosts() {
@@ -280,8 +296,8 @@ class ComparisonTest {
                         Settings.PLAIN.withBand(Band.rpm(3000, 6000)));
         assertEquals(
                 List.of(
-                        "Left out: pull 1 of aborted does not cover 3000 to 6000 rev/min without a gap; it holds 3000 to"
-                                + " 3500 rev/min."),
+                        "Left out: pull 1 of aborted does not cover 3000 to 6000 rev/min without a gap; its longest"
+                                + " stretch without one is 3000 to 3500 rev/min."),
                 comparison.leftOut());
         assertEquals(1, comparison.parts().get(1).runs().size());
     }
@@ -303,13 +319,53 @@ class ComparisonTest {
                 refusal(Settings.PLAIN, powers("A", 100)));
         assertEquals(
                 "No pull of B covers 3000 to 6000 rev/min without a gap. Left out: pull 1 of aborted does not cover 3000"
-                        + " to 6000 rev/min without a gap; it holds 3000 to 3500 rev/min. State a band that they cover:"
-                        + " --band 3000..5000.",
+                        + " to 6000 rev/min without a gap; its longest stretch without one is 3000 to 3500"
+                        + " rev/min. State the band 3000 to 3500 rev/min, which every part covers (on the command line:"
+                        + " --band 3000..3500).",
                 refusal(
                         Settings.PLAIN.withBand(Band.rpm(3000, 6000)),
                         powers("A", 100),
                         part("B", aborted())));
+        Part[] unnamed = {
+            powers("1", 1),
+            powers("2", 1),
+            powers("3", 1),
+            powers("4", 1),
+            powers("5", 1),
+            powers("6", 1),
+            powers("7", 1)
+        };
+        assertTrue(
+                refusal(Settings.PLAIN, unnamed)
+                        .startsWith(
+                                "Two to six parts can be compared, not 7. A file without a name"));
         assertEquals("There is no pull in B.", refusal(Settings.PLAIN, powers("A", 1), part("B")));
+    }
+
+    @Test
+    void theBandThatARefusalNamesCanBeCompared() {
+        Part gap = part("A", ofPower(2000.4, 2500, 3000, 3500.3, 4700, 5200));
+        Part whole = part("B", ofPower(2000, 2500, 3000, 3500, 4000, 4500));
+        String refusal = refusal(Settings.PLAIN, gap, whole);
+        assertTrue(
+                refusal.contains("State the band 2001 to 3500 rev/min, which every part covers"),
+                refusal);
+        Comparison comparison =
+                new Comparison(List.of(gap, whole), Settings.PLAIN.withBand(Band.rpm(2001, 3500)));
+        assertEquals(List.of(), comparison.leftOut());
+
+        String none = refusal(Settings.PLAIN, gap, part("C", ofPower(3550, 4000, 4500)));
+        assertTrue(none.contains("no band that every part covers without a gap"), none);
+    }
+
+    private static Run ofPower(double... rpm) {
+        RunLog log =
+                RunLog.of(
+                        "invented",
+                        List.of(Column.of(Channel.SPEED), Column.of(Channel.POWER)),
+                        Logs.rpm(rpm),
+                        Arrays.stream(rpm).map(n -> 20 * n).toArray());
+        return new Run(log.pulls().get(0), 1);
     }
 
     private static String refusal(Settings settings, Part... parts) {

@@ -331,6 +331,12 @@ class TypedTest {
     class Messages {
         private final Expected gauge = si(Quantity.GAUGE_PRESSURE);
 
+        @Test
+        void kilogramsForAForceAreTakenForKilogramForceNotForKilonewtons() {
+            String said = message("24.6 kg", si(Quantity.FORCE));
+            assertTrue(said.startsWith("The unit “kg” is not known; did you mean kgf?"), said);
+        }
+
         @ParameterizedTest
         @CsvSource(
                 delimiter = '|',

@@ -48,7 +48,7 @@ public final class DuctFlow {
                             "total pressure at the inlet")
                     .output("inletMach", "M_i", Quantity.RATIO, "Mach number at the inlet")
                     .output("exitMach", "M_e", Quantity.RATIO, "Mach number at the exit")
-                    .output("choked", "c", Quantity.FLAG, "1 if the exit is choked, 0 if not")
+                    .output("choked", "c", Quantity.FLAG, "whether the exit is choked")
                     .output(
                             "exitStatic",
                             "p_e",
