@@ -24,8 +24,11 @@ public record Conclusion(Optional<Interval> gain, Optional<Interval> atEqualBoos
     /** Wider than this many times what the pulls can show, an interval says little. */
     private static final double WIDE = 3;
 
-    /** Narrower than this share of it, it covers the truth by luck. */
-    private static final double NARROW = 0.3;
+    /**
+     * Narrower than this share of it, it covers the truth by luck: an interval of 95 % is 1.4 times
+     * as wide as what the pulls can show, with few pulls twice.
+     */
+    private static final double NARROW = 0.5;
 
     private static final String AT_EQUAL_BOOST = "part at equal boost";
 
