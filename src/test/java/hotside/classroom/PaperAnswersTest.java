@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.classroom.ProblemSet.Numbers;
+import hotside.content.Finding;
 import hotside.problem.Answers;
 import hotside.problem.Variant;
 import hotside.unit.DecimalHabit;
@@ -168,5 +169,26 @@ class PaperAnswersTest {
         assertEquals("1 N", read.of("K1", 0, 1).get(0));
         assertEquals("5 kW", read.of("K1", 1, 2).get(0));
         assertEquals(1, read.findings().size());
+    }
+
+    @Test
+    void aFileThatIsWrongFromEndToEndIsToldOfInAFewLines() throws IOException {
+        Path file = folder.resolve("paper.csv");
+        PaperAnswers.add(file, "K1", 0, 0, "1 N");
+        Files.writeString(file, Files.readString(file) + "K1,40,1,what?\r\n".repeat(10_000));
+        List<Finding> found = PaperAnswers.read(file, REGRADER, Optional.empty()).findings();
+        assertEquals(CsvLines.MOST_FINDINGS + 1, found.size());
+        assertEquals("more lines that do not fit: 9950", found.get(CsvLines.MOST_FINDINGS).what());
+    }
+
+    /** Only in the file of points is a line with a number sign a remark. */
+    @Test
+    void aLineThatLooksLikeARemarkIsNotTidiedAway() throws IOException {
+        Path file = folder.resolve("paper.csv");
+        PaperAnswers.add(file, "K1", 0, 0, "1 N");
+        Files.writeString(file, Files.readString(file) + "#K1,1,1,2 N\r\n");
+        String before = Files.readString(file);
+        PaperAnswers.tidy(file, REGRADER);
+        assertEquals(before, Files.readString(file));
     }
 }
