@@ -122,14 +122,22 @@ public final class DeskApplication extends Application {
                 crashes.guarded(
                         () -> {
                             if (own.changed()) {
-                                Library library = Libraries.read(window.maths(), Language.spoken());
-                                Platform.runLater(() -> window.library(library));
+                                Language language = Language.spoken();
+                                Library library = Libraries.read(window.maths(), language);
+                                Platform.runLater(() -> take(library, language, window));
                                 log.note("content read again");
                             }
                         }),
                 1,
                 1,
                 TimeUnit.SECONDS);
+    }
+
+    /** What was read for a language that is no longer spoken comes too late. */
+    private static void take(Library library, Language language, DeskWindow window) {
+        if (language == Language.spoken()) {
+            window.library(library);
+        }
     }
 
     /** The window stands where it stood, if that is still on a screen. */
