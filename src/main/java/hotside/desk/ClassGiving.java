@@ -134,9 +134,14 @@ final class ClassGiving {
         typing.store();
     }
 
+    /** Long work ends where it is. */
+    void stop() {
+        stop.set(true);
+    }
+
     void act(String action, String argument) {
         if (action.equals("stop")) {
-            stop.set(true);
+            stop();
             return;
         }
         if (action.startsWith("paper-")) {

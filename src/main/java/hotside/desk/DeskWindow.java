@@ -182,6 +182,12 @@ final class DeskWindow {
         theClass.take(file);
     }
 
+    /** The window is gone: long work stops, and what was typed gets into its file. */
+    void close() {
+        theClass.stop();
+        worker.finish();
+    }
+
     /** Shows the page in native controls, or as a page again. */
     void plain(boolean on) {
         bar.setPlain(on);
