@@ -120,6 +120,8 @@ public final class HandPoints {
                     line,
                     ClassWords.of("answers.no-problem", number),
                     ClassWords.of("answers.range", set.items().size()));
+        } else if (byLearner.size() >= Roster.MOST && !byLearner.containsKey(row.get(0))) {
+            lines.wrong(line, ClassWords.of("roster.many", Roster.MOST), "");
         } else if (!Ids.isId(row.get(0))) {
             lines.wrong(
                     line, ClassWords.of("points.no-id", row.get(0)), ClassWords.of("points.id"));

@@ -141,6 +141,8 @@ public final class PaperAnswers {
                     line,
                     ClassWords.of("answers.stranger", learner),
                     ClassWords.of("answers.learner"));
+        } else if (byLearner.size() >= Roster.MOST && !byLearner.containsKey(learner)) {
+            lines.wrong(line, ClassWords.of("roster.many", Roster.MOST), "");
         } else if (slot < 0 || slot >= slots) {
             lines.wrong(
                     line,
