@@ -3,7 +3,6 @@ package hotside.cell;
 
 import hotside.physics.compressor.WheelPower;
 import hotside.physics.duct.DuctFlow;
-import hotside.physics.engine.BoostWorth;
 import hotside.physics.engine.MeanEffectivePressure;
 import hotside.physics.engine.MixtureRatio;
 import hotside.physics.engine.PumpingLoss;
@@ -247,15 +246,6 @@ public final class OperatingPoint {
     /** At the crankshaft, N·m. */
     public double torque() {
         return TorquePower.torque(power(), speed());
-    }
-
-    /**
-     * What the trade's rule says a unit of boost is worth here, W/Pa: power taken in proportion to
-     * manifold pressure. The truth is found by solving at another boost.
-     */
-    public double ruleOfThumbWorth() {
-        double ambient = rig().ambient().pressure();
-        return BoostWorth.of(power() * ambient / manifoldPressure(), ambient);
     }
 
     /** What a person should know of this point, one sentence each; the first says who decides. */

@@ -7,14 +7,19 @@ import hotside.problem.Answers;
 import hotside.problem.Template;
 import hotside.problem.Variant;
 import hotside.problem.Verdict;
+import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStreamWriter;
 import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -402,7 +407,7 @@ public final class ClassResult {
     }
 
     /** Writes all tables into a folder. */
-    public void tables(java.nio.file.Path folder) throws IOException {
+    public void tables(Path folder) throws IOException {
         table(folder.resolve("marks.csv"), this::marksCsv);
         table(folder.resolve("answers.csv"), this::answersCsv);
         table(folder.resolve("problems.csv"), this::itemsCsv);
@@ -410,15 +415,12 @@ public final class ClassResult {
         table(folder.resolve("points-by-hand.csv"), this::byHandCsv);
     }
 
-    private static void table(java.nio.file.Path file, java.util.function.Consumer<Writer> writing)
-            throws IOException {
+    private static void table(Path file, Consumer<Writer> writing) throws IOException {
         WholeFile.stream(
                 file,
                 out -> {
                     Writer writer =
-                            new java.io.BufferedWriter(
-                                    new java.io.OutputStreamWriter(
-                                            out, java.nio.charset.StandardCharsets.UTF_8));
+                            new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
                     writing.accept(writer);
                     writer.flush();
                 });

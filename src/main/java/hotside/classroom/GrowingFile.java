@@ -32,11 +32,7 @@ final class GrowingFile {
             Files.createDirectories(file.toAbsolutePath().getParent());
             before = head;
         } else if (!text(file, FIRST).startsWith(firstLine(head))) {
-            throw new IOException(
-                    file
-                            + " is another sort of file: its first line is not \""
-                            + firstLine(head)
-                            + "\". Nothing was written into it; name another file, or move it away");
+            throw new IOException(ClassWords.of("file.another-sort", file, firstLine(head)));
         } else if (!endsLine(file)) {
             // Somebody's editor, or a power cut: the new line must not run on in the old one.
             before = "\r\n";

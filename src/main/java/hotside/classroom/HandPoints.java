@@ -1,15 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.classroom;
 
-import hotside.content.Excerpt;
 import hotside.content.Finding;
 import hotside.content.Visible;
 import hotside.page.Words;
 import java.io.IOException;
-import java.io.StringReader;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -19,8 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
@@ -32,7 +26,6 @@ public final class HandPoints {
     /** A reason fits on a line of the report. */
     public static final int LONGEST_REASON = 200;
 
-    private static final int LARGEST = 20_000_000;
     private static final List<String> HEAD =
             List.of("learner_id", "set", "problem_number", "points", "reason", "set_at");
     private static final String WHAT =
@@ -43,7 +36,7 @@ public final class HandPoints {
             """;
 
     private final Map<String, Map<Integer, ByHand>> byLearner = new TreeMap<>();
-    private final List<Finding> findings = new ArrayList<>();
+    private final CsvLines lines = CsvLines.withRemarks(HEAD);
 
     /** None. */
     public HandPoints() {}
@@ -106,64 +99,38 @@ public final class HandPoints {
 
     /** Reads such a file. Lines that do not fit the set become findings and are left out. */
     public static HandPoints read(Path file, ProblemSet set) throws IOException {
-        if (Files.size(file) > LARGEST) {
-            throw new IOException(ClassWords.of("points.large", file));
-        }
         HandPoints points = new HandPoints();
-        CSVFormat format =
-                CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).setCommentMarker('#').get();
-        String text = GrowingFile.text(file, LARGEST);
-        if (text.contains(GrowingFile.LOST)) {
-            points.wrong(file, 1, ClassWords.of("csv.letters"), "UTF-8");
-        }
-        try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
-            for (CSVRecord row : parser) {
-                if (row.getRecordNumber() > 1) {
-                    points.add(file, parser.getCurrentLineNumber(), row, set);
-                } else if (!row.toList().equals(HEAD)) {
-                    points.wrong(
-                            file, 1, ClassWords.of("points.first-line"), String.join(",", HEAD));
-                    break;
-                }
-            }
-        } catch (UncheckedIOException e) {
-            points.wrong(
-                    file, 1, ClassWords.of("csv.none", e.getMessage()), String.join(",", HEAD));
-        }
+        points.lines.read(
+                file,
+                ClassWords.of("points.large", file),
+                (line, row) -> points.add(line, row, set));
         return points;
     }
 
-    private void add(Path file, long line, CSVRecord row, ProblemSet set) {
-        if (row.size() != HEAD.size()) {
-            wrong(file, line, ClassWords.of("csv.cells", row.size()), String.join(",", HEAD));
-            return;
-        }
+    private void add(long line, CSVRecord row, ProblemSet set) {
         String number = row.get(2).strip();
         int slot = number.matches("\\d{1,3}") ? Integer.parseInt(number) - 1 : -1;
         if (!row.get(1).equals(of(set))) {
-            wrong(
-                    file,
+            lines.wrong(
                     line,
                     ClassWords.of("points.other-set", row.get(1)),
                     ClassWords.of("points.of-set", of(set)));
         } else if (slot < 0 || slot >= set.items().size()) {
-            wrong(
-                    file,
+            lines.wrong(
                     line,
                     ClassWords.of("answers.no-problem", number),
                     ClassWords.of("answers.range", set.items().size()));
+        } else if (byLearner.size() >= Roster.MOST && !byLearner.containsKey(row.get(0))) {
+            lines.wrong(line, ClassWords.of("roster.many", Roster.MOST), "");
         } else if (!Ids.isId(row.get(0))) {
-            wrong(
-                    file,
-                    line,
-                    ClassWords.of("points.no-id", row.get(0)),
-                    ClassWords.of("points.id"));
+            lines.wrong(
+                    line, ClassWords.of("points.no-id", row.get(0)), ClassWords.of("points.id"));
         } else {
-            add(file, line, row, slot, set.items().get(slot).points());
+            add(line, row, slot, set.items().get(slot).points());
         }
     }
 
-    private void add(Path file, long line, CSVRecord row, int slot, int most) {
+    private void add(long line, CSVRecord row, int slot, int most) {
         Map<Integer, ByHand> its = byLearner.computeIfAbsent(row.get(0), l -> new TreeMap<>());
         if (row.get(3).isBlank()) {
             its.remove(slot);
@@ -177,18 +144,14 @@ public final class HandPoints {
                             Visible.cut(CsvText.unguarded(row.get(4)), LONGEST_REASON),
                             Instant.parse(row.get(5).strip())));
         } catch (DateTimeException e) {
-            wrong(file, line, ClassWords.of("points.no-time", row.get(5)), "2026-12-01T17:00:00Z");
+            lines.wrong(line, ClassWords.of("points.no-time", row.get(5)), "2026-12-01T17:00:00Z");
         } catch (IllegalArgumentException e) {
-            wrong(file, line, e.getMessage(), ClassWords.of("points.range", most));
+            lines.wrong(line, e.getMessage(), ClassWords.of("points.range", most));
         }
     }
 
-    private void wrong(Path file, long line, String what, String expected) {
-        findings.add(new Finding(file.toString(), (int) line, 1, what, Excerpt.NONE, expected, ""));
-    }
-
     public List<Finding> findings() {
-        return List.copyOf(findings);
+        return lines.findings();
     }
 
     /** Whose points were set without any work of theirs having been marked. */

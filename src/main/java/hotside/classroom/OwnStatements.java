@@ -24,6 +24,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -65,8 +66,10 @@ public final class OwnStatements {
         JsonGenerator json = MAPPER.getFactory().createGenerator(out);
         json.writeStartArray();
         int left = 0;
-        for (int i = 0; i < attempts.size(); i++) {
-            Optional<Map<String, Object>> statement = answered(i, attempts.get(i));
+        Map<String, Integer> before = new HashMap<>();
+        for (Attempt attempt : attempts) {
+            Optional<Map<String, Object>> statement =
+                    answered(before.merge(name(attempt), 1, Integer::sum), attempt);
             left += statement.isEmpty() ? 1 : 0;
             if (statement.isPresent()) {
                 MAPPER.writeValue(json, statement.get());
@@ -80,10 +83,10 @@ public final class OwnStatements {
         return left;
     }
 
-    private Optional<Map<String, Object>> answered(int number, Attempt attempt) {
+    private Optional<Map<String, Object>> answered(int nth, Attempt attempt) {
         return variant(attempt)
                 .filter(v -> attempt.ask() < v.answers().size())
-                .map(v -> answered(number, attempt, v));
+                .map(v -> answered(nth, attempt, v));
     }
 
     private Optional<Variant> variant(Attempt attempt) {
@@ -108,12 +111,21 @@ public final class OwnStatements {
         }
     }
 
-    private Map<String, Object> answered(int number, Attempt attempt, Variant variant) {
-        String sitting = learner + "/" + attempt.problem() + "/" + attempt.seed();
+    private String sitting(Attempt attempt) {
+        return learner + "/" + attempt.problem() + "/" + attempt.seed();
+    }
+
+    /** Stays the same when older answers go from the record. */
+    private String name(Attempt attempt) {
+        return sitting(attempt) + "/" + attempt.ask() + "/" + attempt.time();
+    }
+
+    /**
+     * @param nth of all answers of this name
+     */
+    private Map<String, Object> answered(int nth, Attempt attempt, Variant variant) {
         Map<String, Object> statement = new LinkedHashMap<>();
-        statement.put(
-                "id",
-                Statements.uuid(sitting + "/" + attempt.ask() + "/" + number + attempt.time()));
+        statement.put("id", Statements.uuid(name(attempt) + "/" + nth));
         statement.put("actor", Statements.actor(learner));
         statement.put("verb", Statements.verb(Statements.ANSWERED, "answered"));
         statement.put("object", Statements.object(attempt.ask(), variant));
@@ -121,7 +133,7 @@ public final class OwnStatements {
         statement.put(
                 "context",
                 Statements.context(
-                        sitting,
+                        sitting(attempt),
                         attempt.lesson() == null ? "practice" : "lesson/" + attempt.lesson()));
         statement.put("timestamp", minute(attempt.time()));
         return statement;

@@ -1,27 +1,22 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.classroom;
 
-import hotside.content.Excerpt;
 import hotside.content.Finding;
 import hotside.content.WholeFile;
 import hotside.problem.Template;
 import hotside.unit.DecimalHabit;
 import java.io.IOException;
-import java.io.StringReader;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
@@ -31,10 +26,9 @@ import org.apache.commons.csv.CSVRecord;
 public final class PaperAnswers {
     private static final List<String> HEAD =
             List.of("learner_id", "problem_number", "question_number", "answer");
-    private static final int LARGEST = 20_000_000;
 
     private final Map<String, Map<Integer, List<String>>> byLearner = new TreeMap<>();
-    private final List<Finding> findings = new ArrayList<>();
+    private final CsvLines lines = CsvLines.under(HEAD);
 
     /** None yet. */
     public PaperAnswers() {}
@@ -73,7 +67,7 @@ public final class PaperAnswers {
      */
     public static void tidy(Path file, Regrader regrader) throws IOException {
         PaperAnswers answers = read(file, regrader, Optional.empty());
-        if (answers.findings.isEmpty()) {
+        if (answers.findings().isEmpty()) {
             WholeFile.write(file, answers.csv().getBytes(StandardCharsets.UTF_8));
         }
     }
@@ -129,51 +123,28 @@ public final class PaperAnswers {
     /** Reads such a file. Lines that do not fit the set or the roster become findings. */
     public static PaperAnswers read(Path file, Regrader regrader, Optional<Roster> roster)
             throws IOException {
-        if (Files.size(file) > LARGEST) {
-            throw new IOException(ClassWords.of("answers.large", file));
-        }
         PaperAnswers answers = new PaperAnswers();
-        CSVFormat format = CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).get();
-        String text = GrowingFile.text(file, LARGEST);
-        if (text.contains(GrowingFile.LOST)) {
-            answers.wrong(file, 1, ClassWords.of("csv.letters"), "UTF-8");
-        }
-        try (CSVParser parser = CSVParser.parse(new StringReader(text), format)) {
-            for (CSVRecord row : parser) {
-                if (row.getRecordNumber() > 1) {
-                    answers.add(file, parser.getCurrentLineNumber(), row, regrader, roster);
-                } else if (!row.toList().equals(HEAD)) {
-                    answers.wrong(
-                            file, 1, ClassWords.of("answers.first-line"), String.join(",", HEAD));
-                    break;
-                }
-            }
-        } catch (UncheckedIOException e) {
-            answers.wrong(
-                    file, 1, ClassWords.of("csv.none", e.getMessage()), String.join(",", HEAD));
-        }
+        answers.lines.read(
+                file,
+                ClassWords.of("answers.large", file),
+                (line, row) -> answers.add(line, row, regrader, roster));
         return answers;
     }
 
-    private void add(
-            Path file, long line, CSVRecord row, Regrader regrader, Optional<Roster> roster) {
-        if (row.size() != HEAD.size()) {
-            wrong(file, line, ClassWords.of("csv.cells", row.size()), String.join(",", HEAD));
-            return;
-        }
+    private void add(long line, CSVRecord row, Regrader regrader, Optional<Roster> roster) {
         String learner = row.get(0).strip();
         int slot = number(row.get(1)) - 1;
         int ask = number(row.get(2)) - 1;
         int slots = regrader.set().items().size();
         if (!Ids.isId(learner) || roster.isPresent() && roster.get().find(learner).isEmpty()) {
-            wrong(
-                    file,
+            lines.wrong(
                     line,
                     ClassWords.of("answers.stranger", learner),
                     ClassWords.of("answers.learner"));
+        } else if (byLearner.size() >= Roster.MOST && !byLearner.containsKey(learner)) {
+            lines.wrong(line, ClassWords.of("roster.many", Roster.MOST), "");
         } else if (slot < 0 || slot >= slots) {
-            wrong(
-                    file,
+            lines.wrong(
                     line,
                     ClassWords.of("answers.no-problem", row.get(1)),
                     ClassWords.of("answers.range", slots));
@@ -181,8 +152,7 @@ public final class PaperAnswers {
             Template template = regrader.template(slot);
             int asks = template.asks().size();
             if (ask < 0 || ask >= asks) {
-                wrong(
-                        file,
+                lines.wrong(
                         line,
                         ClassWords.of("answers.no-question", row.get(1)),
                         ClassWords.of("answers.range", asks));
@@ -203,12 +173,8 @@ public final class PaperAnswers {
         return text.strip().matches("\\d{1,3}") ? Integer.parseInt(text.strip()) : 0;
     }
 
-    private void wrong(Path file, long line, String what, String expected) {
-        findings.add(new Finding(file.toString(), (int) line, 1, what, Excerpt.NONE, expected, ""));
-    }
-
     public List<Finding> findings() {
-        return List.copyOf(findings);
+        return lines.findings();
     }
 
     /** Marks them, and joins them with what was handed in as files, which goes before paper. */
@@ -230,7 +196,7 @@ public final class PaperAnswers {
                                         "paper", learner, answers, DecimalHabit.spoken(), now));
                     }
                 });
-        marked.sort(java.util.Comparator.comparing(MarkedHandIn::learner));
+        marked.sort(Comparator.comparing(MarkedHandIn::learner));
         return new Marking.Result(marked, aside);
     }
 }

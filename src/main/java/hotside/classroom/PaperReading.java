@@ -9,7 +9,6 @@ import hotside.problem.Variant;
 import hotside.problem.Verdict;
 import hotside.unit.DecimalHabit;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -44,16 +43,6 @@ public record PaperReading(boolean understood, String words) {
                         "class.paper-read",
                         variant.lettered().isEmpty()
                                 ? Answers.told(variant, ask, said.value())
-                                : letters(answers.get(ask))));
-    }
-
-    private static String letters(String typed) {
-        return String.join(
-                ", ",
-                typed.toUpperCase(Locale.ROOT)
-                        .chars()
-                        .filter(Character::isLetter)
-                        .mapToObj(Character::toString)
-                        .toList());
+                                : String.join(", ", Answers.letters(variant, answers.get(ask)))));
     }
 }

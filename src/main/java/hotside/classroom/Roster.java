@@ -25,7 +25,7 @@ import org.apache.commons.csv.CSVRecord;
 /** The learners of a class. The only place where names meet ids; it stays with the instructor. */
 public final class Roster {
     private static final int LARGEST = 5_000_000;
-    private static final int MOST = 20_000;
+    static final int MOST = 20_000;
     private static final int LONGEST_NAME = 80;
     private static final List<String> ID_HEADS = List.of("learner_id", "sourcedid");
 

@@ -183,13 +183,17 @@ public final class Statements {
     }
 
     /**
+     * As the pattern of right responses has it; what cannot be read stays as it was typed.
+     *
      * @param value as understood, SI; NaN if it is no number
      */
     static String response(Variant variant, int ask, double value, String typed) {
         if (Double.isFinite(value)) {
             return number(variant, ask, value);
         }
-        return variant.lettered().isEmpty() ? typed : typed.strip().replaceAll("\\s+", "[,]");
+        List<String> letters =
+                variant.lettered().isEmpty() ? List.of() : Answers.letters(variant, typed);
+        return letters.isEmpty() ? typed : String.join("[,]", letters);
     }
 
     private static String number(Variant variant, int ask, double si) {

@@ -8,8 +8,8 @@ import javafx.application.Platform;
 import javafx.scene.Scene;
 
 /**
- * Where each page was left in this session, so that it is found again there. A page is known by a
- * name: its place, and in it the lesson.
+ * Where each page was left since the window was opened, so that it is found again there. A page is
+ * known by a name: its place, and in it the lesson.
  */
 final class Bookmarks {
     /** Of the window, until the page is laid out anew. */

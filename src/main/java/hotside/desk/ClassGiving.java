@@ -1,14 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.desk;
 
-import hotside.classroom.ClassResult;
 import hotside.classroom.Composer;
 import hotside.classroom.GivePage;
-import hotside.classroom.HandPage;
-import hotside.classroom.HandPoints;
 import hotside.classroom.Ids;
-import hotside.classroom.Marking;
-import hotside.classroom.PaperAnswers;
 import hotside.classroom.Papers;
 import hotside.classroom.ProblemSet;
 import hotside.classroom.QtiPackage;
@@ -17,11 +12,7 @@ import hotside.classroom.Regrader;
 import hotside.classroom.Roster;
 import hotside.classroom.SetFile;
 import hotside.classroom.SigningKey;
-import hotside.classroom.Statements;
-import hotside.classroom.StoppedException;
-import hotside.classroom.TeachAgain;
 import hotside.content.WholeFile;
-import hotside.page.Html;
 import hotside.page.Maths;
 import hotside.page.PaperSheet;
 import hotside.page.Words;
@@ -48,37 +39,30 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 
-/** What an instructor does in the class's place. */
+/** What an instructor does in the class's place: composes, prints and hands out sets. */
 final class ClassGiving {
-    private static final int TOLD_EVERY = 10;
     private static final long PREVIEW_SEED = 1;
 
     /** Of each problem in a package for other programs. */
     private static final int VARIANTS = 10;
 
     private final Page page;
-    private final Worker worker;
     private final Chooser chooser;
     private final Supplier<ProblemBank> bank;
     private final Maths maths;
     private final Path data;
     private final Clock clock;
-    private final AtomicBoolean stop = new AtomicBoolean();
     private final Map<String, String> typed = new LinkedHashMap<>(GivePage.fresh());
     private final List<Template> chosen = new ArrayList<>();
     private Optional<Roster> roster = Optional.empty();
     private String rosterFrom = "";
     private Optional<SetFile> set = Optional.empty();
-    private Optional<Marking.Result> worked = Optional.empty();
-    private Optional<ClassResult> result = Optional.empty();
     private final PaperTyping typing;
+    private final LongWork work;
+    private final ClassMarking marking;
     private long previewSeed = PREVIEW_SEED;
-    private boolean busy;
 
     ClassGiving(
             Page page,
@@ -89,13 +73,17 @@ final class ClassGiving {
             Path data,
             Clock clock) {
         this.page = page;
-        this.worker = worker;
         this.chooser = chooser;
         this.bank = bank;
         this.maths = maths;
         this.data = data;
         this.clock = clock;
-        this.typing = new PaperTyping(page, worker, data.resolve("class"));
+        Path kept = data.resolve("class");
+        this.typing = new PaperTyping(page, worker, kept);
+        this.work = new LongWork(page, worker);
+        this.marking =
+                new ClassMarking(
+                        page, work, chooser, new WhatIsOpen(), typing, typed, maths, kept, clock);
     }
 
     void open() {
@@ -120,7 +108,7 @@ final class ClassGiving {
                 rosterFrom,
                 set,
                 typing.html(),
-                result);
+                marking.result());
     }
 
     void edit(String name, String value) {
@@ -134,24 +122,29 @@ final class ClassGiving {
         typing.store();
     }
 
+    /** Long work ends where it is. */
+    void stop() {
+        work.stop();
+    }
+
     void act(String action, String argument) {
         if (action.equals("stop")) {
-            stop.set(true);
+            stop();
             return;
         }
         if (action.startsWith("paper-")) {
             typing.act(action, argument);
             return;
         }
-        if (busy) {
+        if (work.isBusy()) {
             return;
         }
         try {
             doing(action, argument);
         } catch (RefusedException | IllegalArgumentException | NoVariantException e) {
-            told(e.getMessage());
+            work.told(e.getMessage());
         } catch (IOException | UncheckedIOException e) {
-            told(Words.of("desk.cannot-write", "", e.getMessage()));
+            work.told(Words.of("desk.cannot-write", "", e.getMessage()));
         }
     }
 
@@ -180,15 +173,15 @@ final class ClassGiving {
             case "open-set" -> first(Words.of("class.open-set")).ifPresent(this::openSet);
             case "papers" -> papers();
             case "save-qti" -> saveQti();
-            case "save-xapi" -> saveXapi();
-            case "mark" -> mark();
-            case "mark-paper" -> markPaper();
-            case "hand-pick" -> pick(argument);
-            case "hand-set" -> setByHand(true);
-            case "hand-back" -> setByHand(false);
-            case "save-tables" -> saveTables();
-            case "save-reports" -> saveReports();
-            case "save-drill" -> saveDrill();
+            case "save-xapi" -> marking.saveXapi();
+            case "mark" -> marking.mark();
+            case "mark-paper" -> marking.markPaper();
+            case "hand-pick" -> marking.pick(argument);
+            case "hand-set" -> marking.setByHand(true);
+            case "hand-back" -> marking.setByHand(false);
+            case "save-tables" -> marking.saveTables();
+            case "save-reports" -> marking.saveReports();
+            case "save-drill" -> marking.saveDrill();
             default -> {}
         }
     }
@@ -207,8 +200,12 @@ final class ClassGiving {
     }
 
     void told(String text) {
-        page.replace(GivePage.STATUS, Html.element("p", "", text));
-        page.reveal(GivePage.STATUS);
+        work.told(text);
+    }
+
+    /** Marks a folder of work on the open set, and what was typed in from paper. */
+    void mark(Path folder) {
+        marking.mark(folder);
     }
 
     void roster(Path file) {
@@ -356,57 +353,15 @@ final class ClassGiving {
     private void opened(SetFile file) {
         new Regrader(file.set(), bank.get());
         set = Optional.of(file);
-        result = Optional.empty();
-        typed.keySet().removeAll(HandPage.FIELDS);
+        marking.forget();
         turnPapers();
         page.replace(GivePage.SET, GivePage.set(state()));
-        page.replace(GivePage.RESULT, "");
         page.replace(GivePage.STATUS, "");
-    }
-
-    /** Long work beside the screen, which can be stopped; it is told at once that it has begun. */
-    private <T> void atLength(Supplier<T> work, Consumer<T> done) {
-        page.replace(GivePage.STATUS, GivePage.working());
-        page.reveal(GivePage.STATUS);
-        run(work, done);
-    }
-
-    private <T> void run(Supplier<T> work, Consumer<T> done) {
-        busy = true;
-        stop.set(false);
-        worker.run(
-                work,
-                made -> {
-                    busy = false;
-                    done.accept(made);
-                },
-                e -> {
-                    busy = false;
-                    if (e instanceof StoppedException) {
-                        told(Words.of("class.stopped"));
-                    } else if (e instanceof RefusedException || e instanceof UncheckedIOException) {
-                        told(e.getMessage());
-                    } else {
-                        throw e;
-                    }
-                });
-    }
-
-    private boolean progress(int done, int all) {
-        if (done % TOLD_EVERY == 0 || done == 1) {
-            worker.tell(
-                    () -> {
-                        if (busy) {
-                            page.replace(GivePage.STATUS, GivePage.progress(done, all));
-                        }
-                    });
-        }
-        return !stop.get();
     }
 
     private void papers() {
         if (set.isEmpty() || roster.isEmpty()) {
-            told(Words.of("class.papers-need"));
+            work.told(Words.of("class.papers-need"));
             return;
         }
         Optional<Path> folder = chooser.folder(Words.of("class.papers"));
@@ -415,7 +370,7 @@ final class ClassGiving {
         }
         Regrader regrader = new Regrader(set.get().set(), bank.get());
         Roster all = roster.get();
-        atLength(
+        work.atLength(
                 () -> {
                     try {
                         new Papers(regrader, maths)
@@ -423,242 +378,25 @@ final class ClassGiving {
                                         folder.get(),
                                         all,
                                         EnumSet.of(Papers.Form.PDF),
-                                        this::progress);
+                                        work::progress);
                         return all.all().size();
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
                     }
                 },
-                count -> told(Words.of("class.papers-done", count, folder.get())));
-    }
-
-    private void mark() {
-        if (set.isEmpty()) {
-            told(Words.of("class.mark-need"));
-            return;
-        }
-        chooser.folder(Words.of("class.mark")).ifPresent(this::mark);
-    }
-
-    private void markPaper() {
-        if (set.isEmpty()) {
-            told(Words.of("class.mark-need"));
-        } else if (!Files.exists(typing.file(set.get().set()))) {
-            told(Words.of("class.paper-none-typed"));
-        } else {
-            mark(Optional.empty());
-        }
-    }
-
-    /** Marks a folder of work on the open set, and what was typed in from paper. */
-    void mark(Path folder) {
-        mark(Optional.of(folder));
-    }
-
-    private void mark(Optional<Path> folder) {
-        Regrader regrader = new Regrader(set.get().set(), bank.get());
-        Marking marking =
-                new Marking(set.get(), regrader, roster, "true".equals(typed.get("accept-late")));
-        Path paper = typing.file(set.get().set());
-        Path byHand = byHand();
-        Optional<Roster> all = roster;
-        atLength(
-                () -> {
-                    try {
-                        Marking.Result taken =
-                                folder.isEmpty()
-                                        ? new Marking.Result(List.of(), List.of())
-                                        : marking.mark(Marking.files(folder.get()), this::progress);
-                        List<String> told = new ArrayList<>();
-                        if (Files.exists(paper)) {
-                            PaperAnswers answers = PaperAnswers.read(paper, regrader, all);
-                            answers.findings().forEach(f -> told.add(f.oneLine()));
-                            taken = answers.join(taken, regrader, clock.instant());
-                        }
-                        return marked(regrader, all, taken, byHand, told);
-                    } catch (IOException e) {
-                        throw new UncheckedIOException(e);
-                    }
-                },
-                this::marked);
-    }
-
-    /** What came of marking, before and after points set by hand, and what else is to be told. */
-    private record Marked(Marking.Result worked, ClassResult result, List<String> told) {}
-
-    private static Marked marked(
-            Regrader regrader,
-            Optional<Roster> roster,
-            Marking.Result worked,
-            Path byHand,
-            List<String> told)
-            throws IOException {
-        HandPoints points = new HandPoints();
-        if (Files.exists(byHand)) {
-            points = HandPoints.read(byHand, regrader.set());
-            points.findings().forEach(f -> told.add(f.oneLine()));
-        }
-        points.idle(worked).forEach(learner -> told.add(Words.of("class.hand-idle", learner)));
-        return new Marked(
-                worked, new ClassResult(regrader, roster, points.on(worked)), List.copyOf(told));
-    }
-
-    private void marked(Marked made) {
-        shown(made);
-        page.reveal(GivePage.RESULT);
-    }
-
-    private void shown(Marked made) {
-        worked = Optional.of(made.worked);
-        result = Optional.of(made.result);
-        if (made.result.of(typed.getOrDefault(HandPage.LEARNER, "")).isEmpty()) {
-            typed.remove(HandPage.LEARNER);
-        }
-        page.replace(
-                GivePage.STATUS,
-                made.told.stream()
-                        .map(told -> Html.element("p", "", told))
-                        .collect(Collectors.joining()));
-        page.replace(GivePage.RESULT, GivePage.result(state()));
-    }
-
-    /** Where points set by hand are kept, whether there are any or not. */
-    private Path byHand() {
-        ProblemSet open = set.orElseThrow().set();
-        return data.resolve("class").resolve(open.id() + "-" + open.edition() + "-points.csv");
-    }
-
-    private void pick(String argument) {
-        String[] parts = argument.split("-", 3);
-        typed.put(HandPage.SLOT, parts[0]);
-        typed.put(HandPage.LEARNER, parts[2]);
-        typed.put(HandPage.POINTS, "");
-        typed.put(HandPage.REASON, "");
-        page.replace(HandPage.PLACE, HandPage.html(result.orElseThrow(), typed));
-        page.focus("class-" + HandPage.POINTS);
-    }
-
-    /** Sets the points that the form says, or takes them back; the marks follow at once. */
-    private void setByHand(boolean sets) {
-        ClassResult made = result.orElseThrow();
-        String learner = typed.getOrDefault(HandPage.LEARNER, made.marked().get(0).learner());
-        int slot = Integer.parseInt(typed.getOrDefault(HandPage.SLOT, "0"));
-        Path file = byHand();
-        ProblemSet of = made.regrader().set();
-        String reason = typed.getOrDefault(HandPage.REASON, "");
-        try {
-            Optional<Double> points =
-                    sets
-                            ? Optional.of(
-                                    HandPoints.points(
-                                            typed.getOrDefault(HandPage.POINTS, ""),
-                                            of.items().get(slot).points()))
-                            : Optional.empty();
-            HandPoints.set(file, of, learner, slot, points, reason, clock.instant());
-        } catch (IOException | IllegalArgumentException e) {
-            page.replace(HandPage.TOLD, Html.element("p", "", e.getMessage()));
-            return;
-        }
-        Optional<Roster> all = roster;
-        Marking.Result before = worked.orElseThrow();
-        run(
-                () -> {
-                    try {
-                        return marked(made.regrader(), all, before, file, new ArrayList<>());
-                    } catch (IOException e) {
-                        throw new UncheckedIOException(e);
-                    }
-                },
-                after -> {
-                    typed.put(HandPage.POINTS, "");
-                    typed.put(HandPage.REASON, "");
-                    shown(after);
-                    page.replace(
-                            HandPage.TOLD,
-                            Html.element(
-                                    "p",
-                                    "",
-                                    Words.of(
-                                            sets ? "class.hand-done" : "class.hand-undone",
-                                            learner,
-                                            slot + 1,
-                                            file)));
-                    page.reveal(HandPage.PLACE);
-                });
-    }
-
-    private void saveTables() {
-        if (result.isPresent()) {
-            ClassResult made = result.get();
-            chooser.folder(Words.of("class.save-tables"))
-                    .ifPresent(folder -> saving(folder, () -> made.tables(folder)));
-        }
-    }
-
-    /** Something that may fail as files do. */
-    private interface Filing {
-        void run() throws IOException;
-    }
-
-    private void saving(Path to, Filing filing) {
-        atLength(
-                () -> {
-                    try {
-                        filing.run();
-                        return to;
-                    } catch (IOException e) {
-                        throw new UncheckedIOException(e);
-                    }
-                },
-                where -> told(Words.of("class.saved", where)));
-    }
-
-    private void saveReports() {
-        if (result.isPresent()) {
-            ClassResult made = result.get();
-            chooser.folder(Words.of("class.save-reports"))
-                    .ifPresent(
-                            folder ->
-                                    saving(
-                                            folder,
-                                            () ->
-                                                    new Papers(made.regrader(), maths)
-                                                            .reports(
-                                                                    folder,
-                                                                    made,
-                                                                    EnumSet.of(Papers.Form.PDF),
-                                                                    this::progress)));
-        }
-    }
-
-    private void saveDrill() throws IOException {
-        if (result.isEmpty()) {
-            return;
-        }
-        Optional<ProblemSet> drill =
-                TeachAgain.drill(result.get().again(), result.get().regrader().set(), bank.get());
-        if (drill.isEmpty()) {
-            told(Words.of("class.again-none"));
-            return;
-        }
-        Optional<Path> file =
-                chooser.save(Words.of("class.save-drill"), drill.get().id() + SetFile.ENDING);
-        if (file.isPresent()) {
-            SetFile.write(file.get(), drill.get(), key());
-            told(Words.of("class.saved", file.get()));
-        }
+                count -> work.told(Words.of("class.papers-done", count, folder.get())));
     }
 
     private void saveQti() {
         if (set.isEmpty()) {
-            told(Words.of("class.mark-need"));
+            work.told(Words.of("class.mark-need"));
             return;
         }
         ProblemSet open = set.get().set();
         chooser.save(Words.of("class.save-qti"), open.id() + ".zip")
                 .ifPresent(
                         to ->
-                                saving(
+                                work.saving(
                                         to,
                                         () ->
                                                 new QtiPackage(
@@ -668,17 +406,30 @@ final class ClassGiving {
                                                         .write(to)));
     }
 
-    private void saveXapi() {
-        if (result.isPresent()) {
-            ClassResult made = result.get();
-            chooser.save(Words.of("class.save-xapi"), "statements.json")
-                    .ifPresent(
-                            to ->
-                                    saving(
-                                            to,
-                                            () ->
-                                                    Statements.write(
-                                                            to, made.regrader(), made.marked())));
+    private final class WhatIsOpen implements ClassMarking.Open {
+        @Override
+        public Optional<SetFile> set() {
+            return set;
+        }
+
+        @Override
+        public Optional<Roster> roster() {
+            return roster;
+        }
+
+        @Override
+        public ProblemBank bank() {
+            return bank.get();
+        }
+
+        @Override
+        public SigningKey key() throws IOException {
+            return ClassGiving.this.key();
+        }
+
+        @Override
+        public GivePage.State state() {
+            return ClassGiving.this.state();
         }
     }
 }

@@ -92,6 +92,11 @@ final class ClassPlace implements Place {
         giving.openSet(set);
     }
 
+    /** Long work on papers and marks ends where it is. */
+    void stop() {
+        giving.stop();
+    }
+
     /** A class of nobody, to play with: its list and set are opened and its work marked. */
     private void sample() {
         worker.run(

@@ -37,6 +37,7 @@ public final class DeskApplication extends Application {
     private static Optional<Path> file = Optional.empty();
 
     private RecordKeeper keeper;
+    private DeskWindow window;
     private DeskLog log;
     private Crashes crashes;
 
@@ -86,7 +87,7 @@ public final class DeskApplication extends Application {
         keeper = ready.keeper();
         Library library = ready.library();
         Language.speak(keeper.settings().language());
-        DeskWindow window =
+        window =
                 new DeskWindow(
                         library,
                         keeper.settings(),
@@ -104,32 +105,40 @@ public final class DeskApplication extends Application {
         file.ifPresent(window::take);
         keeper.onTrouble(DeskApplication::warn);
         keeper.notice().ifPresent(DeskApplication::warn);
-        keeper.offered().ifPresent(copy -> offer(copy, window));
+        keeper.offered().ifPresent(copy -> offer(copy));
         AfterFrames.run(
                 FIRST_FRAMES,
                 window.page(),
                 () -> {
                     keeper.housekeeping();
                     watcher.execute(crashes.guarded(library::readOn));
-                    watch(window);
+                    watch();
                 });
     }
 
     /** A teacher who writes sees what was saved a moment later. */
-    private void watch(DeskWindow window) {
+    private void watch() {
         ContentWatch own = new ContentWatch(OwnContent.folder());
         watcher.scheduleWithFixedDelay(
                 crashes.guarded(
                         () -> {
                             if (own.changed()) {
-                                Library library = Libraries.read(window.maths(), Language.spoken());
-                                Platform.runLater(() -> window.library(library));
+                                Language language = Language.spoken();
+                                Library library = Libraries.read(window.maths(), language);
+                                Platform.runLater(() -> take(library, language));
                                 log.note("content read again");
                             }
                         }),
                 1,
                 1,
                 TimeUnit.SECONDS);
+    }
+
+    /** What was read for a language that is no longer spoken comes too late. */
+    private void take(Library library, Language language) {
+        if (language == Language.spoken()) {
+            window.library(library);
+        }
     }
 
     /** The window stands where it stood, if that is still on a screen. */
@@ -172,6 +181,9 @@ public final class DeskApplication extends Application {
     @Override
     public void stop() {
         watcher.shutdownNow();
+        if (window != null) {
+            window.close();
+        }
         if (keeper != null) {
             keeper.close();
         }
@@ -191,7 +203,7 @@ public final class DeskApplication extends Application {
     }
 
     /** A copy of a damaged record is there. */
-    private void offer(Backups.Copy copy, DeskWindow window) {
+    private void offer(Backups.Copy copy) {
         String question = Words.of("record.offer", copy.made(), copy.answers());
         if (new WindowConsent(window.scene()).to(Words.of("record.offer-title"), question)) {
             keeper.putBack(copy, answers -> warn(Words.of("record.put-back", answers)));

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.desk;
 
-import atlantafx.base.theme.PrimerDark;
-import atlantafx.base.theme.PrimerLight;
 import hotside.course.Course;
 import hotside.course.Lesson;
 import hotside.course.LookUp;
@@ -12,57 +10,31 @@ import hotside.learner.Attempt;
 import hotside.learner.Wish;
 import hotside.page.Maths;
 import hotside.page.Shell;
-import hotside.page.Words;
 import hotside.relation.Relation;
 import hotside.speech.Language;
 import hotside.unit.UnitSystem;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
-import java.util.Collection;
-import java.util.EnumMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
-import javafx.application.Application;
+import java.util.function.UnaryOperator;
 import javafx.application.Platform;
-import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.Button;
-import javafx.scene.control.Label;
-import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Pane;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
-import javafx.scene.text.Font;
 
 /**
  * The one window: outline at the left, page in the middle, units, text size and theme at the top.
  */
 final class DeskWindow {
-    private static final double BASE_FONT = 14;
-
-    /**
-     * From this size of text on, what stands beside the page gets narrower, for the page's sake.
-     */
-    private static final int LARGE_PERCENT = 150;
-
-    private static final String LARGE = "large";
-
     private final BorderPane root = new BorderPane();
     private final Scene scene = new Scene(root, 1280, 800);
+    private final DeskLook look;
+    private final DeskBar bar = new DeskBar(root, new FromBar());
     private final PageView view;
     private final Bookmarks bookmarks;
     private Library library;
@@ -76,21 +48,12 @@ final class DeskWindow {
     private final PracticePlace practice;
     private final MyWorkPlace myWork;
     private final ClassPlace theClass;
-    private final Map<Place, ToggleButton> places = new LinkedHashMap<>();
     private Place current;
     private final RecordKeeper keeper;
     private final Habit habit;
     private Consent consent;
     private final Consumer<String> browser;
     private final Set<String> solved = new HashSet<>();
-    private final ToggleButton si = new ToggleButton();
-    private final ToggleButton us = new ToggleButton();
-    private final Map<Language, ToggleButton> languages = new EnumMap<>(Language.class);
-    private final Label size = new Label();
-    private final FlowPane left = new FlowPane();
-    private final HBox right = new HBox();
-    private final ToggleButton dark = new ToggleButton();
-    private final ToggleButton plain = new ToggleButton();
     private final PlainView plainView;
     private final Zones zones = new Zones(root, this::focusPage);
     private final HelpPlace help;
@@ -116,14 +79,7 @@ final class DeskWindow {
         this.keeper = keeper;
         this.habit = Habit.keptBy(keeper);
         this.browser = browser;
-        Font.loadFont(
-                DeskWindow.class.getResourceAsStream(
-                        "/com/formdev/flatlaf/fonts/roboto/Roboto-Regular.ttf"),
-                BASE_FONT);
-        Font.loadFont(
-                DeskWindow.class.getResourceAsStream(
-                        "/com/formdev/flatlaf/fonts/roboto/Roboto-Bold.ttf"),
-                BASE_FONT);
+        this.look = new DeskLook(scene, root);
         this.view =
                 new PageView(
                         Shell.html(settings.theme(), settings.percent()), storage, new FromPage());
@@ -136,10 +92,10 @@ final class DeskWindow {
         this.course = pages("course", library.course().lessons(), outline, this::leftOff);
         List<Lesson> relationPages = RelationLessons.all();
         this.relations = pages("relations", relationPages, outlined(relationPages), page -> {});
-        ToPage logsPage = new ToPage();
+        PlacePage logsPage = toPage();
         RunLogsPlace logs = new RunLogsPlace(logsPage, worker, chooser, keeper, SampleTrial::run);
-        logsPage.of = logs;
-        ToPage cellPage = new ToPage();
+        logsPage.of(logs);
+        PlacePage cellPage = toPage();
         TestCellPlace cell =
                 new TestCellPlace(
                         cellPage,
@@ -150,11 +106,11 @@ final class DeskWindow {
                             open(logs);
                             logs.openTrial(trial);
                         });
-        cellPage.of = cell;
+        cellPage.of(cell);
         consent = new WindowConsent(scene);
         this.practice = practice();
         this.myWork = myWork(chooser);
-        ToPage classPage = new ToPage();
+        PlacePage classPage = toPage();
         theClass =
                 new ClassPlace(
                         classPage,
@@ -165,33 +121,30 @@ final class DeskWindow {
                         storage.toAbsolutePath().getParent(),
                         Clock.systemDefaultZone());
         theClass.habit(habit);
-        classPage.of = theClass;
-        addPlace(course);
-        addPlace(practice);
-        addPlace(myWork);
-        addPlace(cell);
-        addPlace(logs);
-        addPlace(relations);
-        addPlace(theClass);
-        shortcuts = new Shortcuts(new Keys(), List.copyOf(places.keySet()));
+        classPage.of(theClass);
+        bar.add(course);
+        bar.add(practice);
+        bar.add(myWork);
+        bar.add(cell);
+        bar.add(logs);
+        bar.add(relations);
+        bar.add(theClass);
+        shortcuts = new Shortcuts(new Keys(), bar.places());
         shortcuts.hear(scene);
-        ToPage helpPage = new ToPage();
+        PlacePage helpPage = toPage();
         help =
                 new HelpPlace(
                         helpPage,
                         shortcuts::rows,
                         Notices.about(storage.toAbsolutePath().getParent()));
-        helpPage.of = help;
-        addPlace(help);
+        helpPage.of(help);
+        bar.add(help);
         current = course;
         readSolved();
-        root.getStyleClass().add("desk");
-        bar();
+        bar.draw(current);
         root.setLeft(outline.node());
-        plain.setSelected(keeper.remembered("plain").filter("true"::equals).isPresent());
-        root.setCenter(plain.isSelected() ? plainView.node() : view.node());
-        scene.getStylesheets()
-                .add(DeskWindow.class.getResource("/hotside/desk/desk.css").toExternalForm());
+        bar.setPlain(keeper.remembered("plain").filter("true"::equals).isPresent());
+        root.setCenter(bar.isPlain() ? plainView.node() : view.node());
         apply();
         outline.progress(solved::contains);
     }
@@ -229,9 +182,15 @@ final class DeskWindow {
         theClass.take(file);
     }
 
+    /** The window is gone: long work stops, and what was typed gets into its file. */
+    void close() {
+        theClass.stop();
+        worker.finish();
+    }
+
     /** Shows the page in native controls, or as a page again. */
     void plain(boolean on) {
-        plain.setSelected(on);
+        bar.setPlain(on);
         keeper.remember("plain", String.valueOf(on));
         root.setCenter(on ? plainView.node() : view.node());
         current.open();
@@ -247,7 +206,7 @@ final class DeskWindow {
     }
 
     private void focusPage() {
-        if (plain.isSelected()) {
+        if (bar.isPlain()) {
             plainView.focus();
         } else {
             view.node().requestFocus();
@@ -337,7 +296,7 @@ final class DeskWindow {
 
     /** The place of this id. */
     Optional<Place> place(String id) {
-        return places.keySet().stream().filter(place -> place.id().equals(id)).findFirst();
+        return bar.places().stream().filter(place -> place.id().equals(id)).findFirst();
     }
 
     private void enter(Place place) {
@@ -349,13 +308,13 @@ final class DeskWindow {
         if (place != help) {
             keeper.remember("place", place.id());
         }
-        places.get(place).setSelected(true);
+        bar.select(place);
         root.setLeft(place.side().orElse(null));
     }
 
     private PagesPlace pages(
             String id, List<Lesson> pages, Outline outline, Consumer<Lesson> opened) {
-        ToPage toPage = new ToPage();
+        PlacePage toPage = toPage();
         PagesPlace place =
                 new PagesPlace(
                         id,
@@ -372,12 +331,12 @@ final class DeskWindow {
                                         worker)
                                 .habit(habit),
                         opened);
-        toPage.of = place;
+        toPage.of(place);
         return place;
     }
 
     private PracticePlace practice() {
-        ToPage toPage = new ToPage();
+        PlacePage toPage = toPage();
         PracticePlace place =
                 new PracticePlace(
                         library.bank(),
@@ -390,12 +349,12 @@ final class DeskWindow {
                         Clock.systemDefaultZone(),
                         new Ticks(Platform::runLater));
         place.habit(habit);
-        toPage.of = place;
+        toPage.of(place);
         return place;
     }
 
     private MyWorkPlace myWork(Chooser chooser) {
-        ToPage toPage = new ToPage();
+        PlacePage toPage = toPage();
         MyWorkPlace place =
                 new MyWorkPlace(
                         toPage,
@@ -406,7 +365,7 @@ final class DeskWindow {
                         (title, question) -> consent.to(title, question),
                         new FromMyWork(),
                         Clock.systemDefaultZone());
-        toPage.of = place;
+        toPage.of(place);
         return place;
     }
 
@@ -434,22 +393,10 @@ final class DeskWindow {
                         });
     }
 
-    private void addPlace(Place place) {
-        ToggleButton button = new ToggleButton();
-        button.setId("place-" + place.id());
-        button.getStyleClass().add("place");
-        button.setOnAction(
-                e -> {
-                    button.setSelected(true);
-                    open(place);
-                });
-        places.put(place, button);
-    }
-
     /** Words, content and pages come in another language from now on. */
     private void speak(Language language) {
         Language.speak(language);
-        bar();
+        bar.draw(current);
         List<Lesson> relationPages = RelationLessons.all();
         relations.pages(relationPages, outlined(relationPages));
         practice.forget();
@@ -503,118 +450,35 @@ final class DeskWindow {
     }
 
     private void apply() {
-        Application.setUserAgentStylesheet(
-                (settings.dark() ? new PrimerDark() : new PrimerLight()).getUserAgentStylesheet());
-        root.getStyleClass().removeAll("light", "dark", LARGE);
-        root.getStyleClass().add(settings.theme());
-        if (settings.percent() >= LARGE_PERCENT) {
-            root.getStyleClass().add(LARGE);
-        }
-        root.setStyle("-fx-font-size: " + BASE_FONT * settings.percent() / 100 + "px;");
-        view.root("lang", settings.language().code());
-        view.root("data-theme", settings.theme());
-        view.paper(settings.paper());
-        view.root("style", "font-size:" + settings.percent() + "%");
-        places.keySet()
+        look.wear(settings, view);
+        bar.places()
                 .forEach(
                         place -> {
                             place.textSize(settings.percent());
                             place.units(settings.system());
                         });
-        (settings.system() == UnitSystem.SI_SHOP ? si : us).setSelected(true);
-        languages.get(settings.language()).setSelected(true);
-        dark.setSelected(settings.dark());
-        size.setText(settings.percent() + " %");
-        bar(settings.percent() > Settings.SMALLEST);
+        bar.show(settings);
     }
 
-    private void bar() {
-        Label name = new Label(Words.of("desk.title"));
-        name.getStyleClass().add("name");
-        name.setGraphic(TemperMark.whole());
-        places.forEach((place, button) -> button.setText(Words.of("desk.place." + place.id())));
-        si.setText(Words.of("desk.units.si"));
-        us.setText(Words.of("desk.units.us"));
-        dark.setText(Words.of("desk.theme.dark"));
-        plain.setText(Words.of("desk.plain"));
-        ToggleGroup group = new ToggleGroup();
-        places.values().forEach(button -> button.setToggleGroup(group));
-        places.get(current).setSelected(true);
-        ToggleGroup units = new ToggleGroup();
-        si.setToggleGroup(units);
-        us.setToggleGroup(units);
-        si.setAccessibleText(Words.of("desk.units") + " " + si.getText());
-        us.setAccessibleText(Words.of("desk.units") + " " + us.getText());
-        si.setId("units-si");
-        us.setId("units-us");
-        si.setOnAction(e -> settings(settings.in(UnitSystem.SI_SHOP)));
-        us.setOnAction(e -> settings(settings.in(UnitSystem.US_SHOP)));
-        Button smaller = new Button("A−");
-        smaller.setId("text-smaller");
-        smaller.setAccessibleText(Words.of("desk.text.smaller"));
-        smaller.setOnAction(e -> settings(settings.smaller()));
-        Button larger = new Button("A+");
-        larger.setId("text-larger");
-        larger.setAccessibleText(Words.of("desk.text.larger"));
-        larger.setOnAction(e -> settings(settings.larger()));
-        dark.setId("theme-dark");
-        dark.setOnAction(e -> settings(settings.dark(dark.isSelected())));
-        plain.setId("plain-text");
-        plain.setOnAction(e -> plain(plain.isSelected()));
-        left.getChildren().setAll(name);
-        left.getChildren().addAll(places.values());
-        left.getStyleClass().add("left");
-        right.getChildren()
-                .setAll(
-                        row(List.of(si, us)),
-                        smaller,
-                        size,
-                        larger,
-                        dark,
-                        plain,
-                        row(languageButtons()));
-        right.getStyleClass().add("right");
-        // Nothing is cut short: the places take more rows, then the rest a row of its own.
-        right.setMinWidth(Region.USE_PREF_SIZE);
-        right.getChildren().forEach(node -> ((Region) node).setMinWidth(Region.USE_PREF_SIZE));
-        HBox.setHgrow(left, Priority.ALWAYS);
+    private PlacePage toPage() {
+        return new PlacePage(view, plainView, bar::isPlain, bookmarks, place -> place == current);
     }
 
-    /** The bar in one row, or with large text in two. */
-    private void bar(boolean large) {
-        if (root.getTop() instanceof VBox == large && root.getTop() != null) {
-            return;
+    private final class FromBar implements DeskBar.Doors {
+        @Override
+        public void open(Place place) {
+            DeskWindow.this.open(place);
         }
-        Node focused = scene.getFocusOwner();
-        Pane bar = large ? new VBox() : new HBox();
-        bar.getChildren().addAll(left, right);
-        bar.getStyleClass().add("bar");
-        root.setTop(bar);
-        if (focused != null && focused.getScene() == scene) {
-            focused.requestFocus();
-        }
-    }
 
-    private Collection<ToggleButton> languageButtons() {
-        ToggleGroup group = new ToggleGroup();
-        for (Language language : Language.values()) {
-            ToggleButton button =
-                    languages.computeIfAbsent(
-                            language, l -> new ToggleButton(l.code().toUpperCase(Locale.ROOT)));
-            button.setId("language-" + language.code());
-            button.setAccessibleText(language.ownName());
-            button.setTooltip(new Tooltip(language.ownName()));
-            button.setToggleGroup(group);
-            button.setOnAction(e -> settings(settings.speaking(language)));
+        @Override
+        public void change(UnaryOperator<Settings> change) {
+            settings(change.apply(settings));
         }
-        return languages.values();
-    }
 
-    private static HBox row(Collection<ToggleButton> buttons) {
-        HBox row = new HBox();
-        row.getChildren().addAll(buttons);
-        row.getStyleClass().add("pair");
-        return row;
+        @Override
+        public void plain(boolean on) {
+            DeskWindow.this.plain(on);
+        }
     }
 
     private final class FromMyWork implements MyWorkPlace.Doors {
@@ -637,7 +501,7 @@ final class DeskWindow {
             outline.progress(solved::contains);
             settings(keeper.settings());
             boolean reads = keeper.remembered("plain").filter("true"::equals).isPresent();
-            if (reads != plain.isSelected()) {
+            if (reads != bar.isPlain()) {
                 plain(reads);
             }
         }
@@ -701,7 +565,7 @@ final class DeskWindow {
 
         @Override
         public void otherReading() {
-            plain(!plain.isSelected());
+            plain(!bar.isPlain());
         }
 
         @Override
@@ -771,75 +635,6 @@ final class DeskWindow {
         @Override
         public void nudge(String part, int steps) {
             current.nudge(part, steps);
-        }
-    }
-
-    /** The page as one place has it: while another place is open, nothing happens to it. */
-    private final class ToPage implements Page {
-        private Place of;
-
-        private void ifOpen(Runnable action) {
-            if (current == of) {
-                action.run();
-            }
-        }
-
-        /** After the page has changed, so that what is read is what it now holds. */
-        private void inPlain(Runnable action) {
-            if (plain.isSelected()) {
-                view.whenReady(action);
-            }
-        }
-
-        @Override
-        public void show(String html, String plainText) {
-            ifOpen(
-                    () -> {
-                        view.show(html, plainText);
-                        bookmarks.shown(of.page());
-                        inPlain(plainView::show);
-                    });
-        }
-
-        @Override
-        public void replace(String id, String html) {
-            ifOpen(
-                    () -> {
-                        view.replace(id, html);
-                        inPlain(() -> plainView.replaced(id));
-                    });
-        }
-
-        @Override
-        public void put(String id, String text) {
-            ifOpen(
-                    () -> {
-                        view.put(id, text);
-                        inPlain(() -> plainView.put(id, text));
-                    });
-        }
-
-        @Override
-        public void reveal(String id) {
-            ifOpen(
-                    () -> {
-                        view.reveal(id);
-                        inPlain(() -> plainView.reveal(id));
-                    });
-        }
-
-        @Override
-        public void focus(String id) {
-            ifOpen(
-                    () -> {
-                        view.focus(id);
-                        inPlain(() -> plainView.focus(id));
-                    });
-        }
-
-        @Override
-        public void cursor(String id, double at) {
-            ifOpen(() -> view.cursor(id, at));
         }
     }
 }

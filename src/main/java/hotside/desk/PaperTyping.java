@@ -18,6 +18,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,8 +26,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * Typing in answers from paper. Every key goes into a file at once; the file is touched by the
- * worker alone, one thing after the other, and what the screen shows is kept beside it.
+ * Typing in answers from paper. Every key goes into a file at once; the file is read once, before
+ * anything is written, and written by the worker alone, one thing after the other. What the screen
+ * shows is kept beside it.
  */
 final class PaperTyping {
     private final Page page;
@@ -144,7 +146,7 @@ final class PaperTyping {
     }
 
     private void echo(PaperQuestion question, String text, boolean whole) {
-        List<String> all = new java.util.ArrayList<>(given(question));
+        List<String> all = new ArrayList<>(given(question));
         all.set(question.ask(), text);
         Variant variant =
                 variants.computeIfAbsent(

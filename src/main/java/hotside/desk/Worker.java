@@ -2,12 +2,16 @@
 package hotside.desk;
 
 import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /** Does long work beside the screen's thread, one thing after the other. */
 final class Worker {
+    private static final long LONGEST_WAIT_SECONDS = 20;
+
     private final Executor screen;
     private final Executor thread;
 
@@ -54,5 +58,20 @@ final class Worker {
     /** Tells something on the screen's thread. */
     void tell(Runnable news) {
         screen.execute(news);
+    }
+
+    /**
+     * Ends what was handed over, such as answers that are still on their way to their file. Nothing
+     * is taken any more; work that goes on for very long is left where it is.
+     */
+    void finish() {
+        if (thread instanceof ExecutorService service) {
+            service.shutdown();
+            try {
+                service.awaitTermination(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
     }
 }

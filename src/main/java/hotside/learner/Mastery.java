@@ -2,9 +2,11 @@
 package hotside.learner;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A skill that was mastered, by the evidence that stands in a list of answers and nothing else.
@@ -27,8 +29,8 @@ public record Mastery(SkillStanding skill, Instant at) {
                         new Mastery(
                                 standing.skill(
                                         skill,
-                                        java.util.Optional.empty(),
-                                        java.time.LocalDate.ofInstant(attempt.time(), zone)),
+                                        Optional.empty(),
+                                        LocalDate.ofInstant(attempt.time(), zone)),
                                 attempt.time()));
             }
         }

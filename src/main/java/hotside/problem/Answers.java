@@ -71,6 +71,17 @@ public final class Answers {
                 : right(variant).stream().map(Lettered::letter).collect(Collectors.joining(" "));
     }
 
+    /**
+     * The letters that an answer names, however they are parted: {@code B} and {@code D} for {@code
+     * 2 and d}. None if it cannot be read.
+     */
+    public static List<String> letters(Variant variant, String typed) {
+        return LetterMarker.named(variant, typed).stream()
+                .flatMap(List::stream)
+                .map(Lettered::letter)
+                .toList();
+    }
+
     /** The options to be taken, or all items in a right order. */
     public static List<Lettered> right(Variant variant) {
         if (variant.template().task() instanceof Task.Arrange arrange) {

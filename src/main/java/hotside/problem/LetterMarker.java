@@ -39,20 +39,34 @@ final class LetterMarker {
                         : Optional.of(new LetterMarker(variant).one(text)));
     }
 
-    private Verdict one(String text) {
+    /** The options that an answer names, in its order; nothing if it cannot be read. */
+    static Optional<List<Lettered>> named(Variant variant, String text) {
+        return new LetterMarker(variant).taken(text);
+    }
+
+    private Optional<List<Lettered>> taken(String text) {
         List<Lettered> taken = new ArrayList<>();
         for (String word : words(text)) {
             if (!RUN.matcher(word).matches()) {
-                return unreadable(text);
+                return Optional.empty();
             }
             for (int i = 0; i < word.length(); i++) {
                 Optional<Lettered> named = named(word.substring(i, i + 1));
                 if (named.isEmpty()) {
-                    return unreadable(text);
+                    return Optional.empty();
                 }
                 taken.add(named.get());
             }
         }
+        return Optional.of(taken);
+    }
+
+    private Verdict one(String text) {
+        Optional<List<Lettered>> named = taken(text);
+        if (named.isEmpty()) {
+            return unreadable(text);
+        }
+        List<Lettered> taken = named.get();
         if (Set.copyOf(taken).size() < taken.size()) {
             return said(Verdict.Kind.UNREADABLE, ProblemWords.of("letter-twice", wanted()));
         }

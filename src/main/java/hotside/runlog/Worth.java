@@ -46,8 +46,4 @@ public record Worth(double value, double uncertainty, String origin, List<String
         return new Worth(
                 value, SHARE_IN_DOUBT * value, LogWords.of("worth.rule"), rule.assumptions());
     }
-
-    public Worth withUncertainty(double other) {
-        return new Worth(value, other, origin, conditions);
-    }
 }

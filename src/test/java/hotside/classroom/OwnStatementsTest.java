@@ -124,13 +124,28 @@ class OwnStatementsTest {
     void everyStatementHasANameOfItsOwnAndNoPersonInIt() throws IOException {
         solved(0, 0, 0).solved(0, 0, 0).solved(1, 1, 0);
         JsonNode statements = written();
-        Set<String> ids = new HashSet<>();
-        statements.forEach(s -> ids.add(s.get("id").asText()));
-        assertEquals(statements.size(), ids.size());
+        assertEquals(statements.size(), ids(statements).size());
         statements.forEach(
                 s ->
                         assertEquals(
                                 "K7Q2M9XW4T", s.get("actor").get("account").get("name").asText()));
+    }
+
+    /** Who takes statements in knows by the id which of them were there already. */
+    @Test
+    void aStatementKeepsItsNameWhenOlderAnswersAreDeleted() throws IOException {
+        solved(0, 0, 1).solved(1, 40, 1);
+        Set<String> all = ids(written());
+        attempts.subList(0, attempts.size() / 2).clear();
+        Set<String> kept = ids(written());
+        assertEquals(attempts.size(), kept.size());
+        assertTrue(all.containsAll(kept));
+    }
+
+    private static Set<String> ids(JsonNode statements) {
+        Set<String> ids = new HashSet<>();
+        statements.forEach(s -> ids.add(s.get("id").asText()));
+        return ids;
     }
 
     @Test

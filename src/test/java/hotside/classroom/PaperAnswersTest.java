@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.classroom.ProblemSet.Numbers;
+import hotside.content.Finding;
 import hotside.problem.Answers;
 import hotside.problem.Variant;
 import hotside.unit.DecimalHabit;
@@ -16,6 +17,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -122,6 +124,17 @@ class PaperAnswersTest {
         assertEquals(told, read(order, key.toLowerCase(java.util.Locale.ROOT)).words());
         assertEquals(told, read(order, key.replace(" ", "")).words());
         assertEquals(told, read(order, key.replace(" ", " > ")).words());
+        assertEquals(told, read(order, key.replace(" ", " then ")).words());
+        assertEquals(told, read(order, "Answer: " + key).words());
+        String numbers =
+                key.chars()
+                        .mapToObj(c -> c == ' ' ? " " : "" + (c - 'A' + 1))
+                        .collect(Collectors.joining());
+        assertEquals(told, read(order, numbers).words());
+        String response = Statements.response(order, 0, Double.NaN, key.replace(" ", ""));
+        // xAPI 1.0.3, part two, interaction activities: "[,]" parts the items; from memory.
+        assertEquals(key.replace(" ", "[,]"), response);
+        assertEquals("A Q", Statements.response(order, 0, Double.NaN, "A Q"));
         assertFalse(read(order, "A Q").understood());
     }
 
@@ -168,5 +181,41 @@ class PaperAnswersTest {
         assertEquals("1 N", read.of("K1", 0, 1).get(0));
         assertEquals("5 kW", read.of("K1", 1, 2).get(0));
         assertEquals(1, read.findings().size());
+    }
+
+    @Test
+    void aFileThatIsWrongFromEndToEndIsToldOfInAFewLines() throws IOException {
+        Path file = folder.resolve("paper.csv");
+        PaperAnswers.add(file, "K1", 0, 0, "1 N");
+        Files.writeString(file, Files.readString(file) + "K1,40,1,what?\r\n".repeat(10_000));
+        List<Finding> found = PaperAnswers.read(file, REGRADER, Optional.empty()).findings();
+        assertEquals(CsvLines.MOST_FINDINGS + 1, found.size());
+        assertEquals("more lines that do not fit: 9950", found.get(CsvLines.MOST_FINDINGS).what());
+    }
+
+    @Test
+    void noMoreLearnersAreReadThanAClassCanHave() throws IOException {
+        Path file = folder.resolve("paper.csv");
+        PaperAnswers.add(file, "K1", 0, 0, "1 N");
+        StringBuilder strangers = new StringBuilder(Files.readString(file));
+        for (int i = 0; i < Roster.MOST; i++) {
+            strangers.append("X").append(i).append(",1,1,2 N\r\n");
+        }
+        Files.writeString(file, strangers.append("K1,1,1,3 N\r\n"));
+        PaperAnswers read = PaperAnswers.read(file, REGRADER, Optional.empty());
+        assertEquals(Roster.MOST, read.learners().size());
+        assertEquals("3 N", read.of("K1", 0, 1).get(0));
+        assertEquals("more than 20000 learners", read.findings().get(0).what());
+    }
+
+    /** Only in the file of points is a line with a number sign a remark. */
+    @Test
+    void aLineThatLooksLikeARemarkIsNotTidiedAway() throws IOException {
+        Path file = folder.resolve("paper.csv");
+        PaperAnswers.add(file, "K1", 0, 0, "1 N");
+        Files.writeString(file, Files.readString(file) + "#K1,1,1,2 N\r\n");
+        String before = Files.readString(file);
+        PaperAnswers.tidy(file, REGRADER);
+        assertEquals(before, Files.readString(file));
     }
 }

@@ -12,8 +12,10 @@ import hotside.problem.SkillMap;
 import hotside.relation.Relation;
 import java.io.IOException;
 import java.io.Reader;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -42,12 +44,16 @@ class BundlesTest {
 
     private static Properties read(Path file) {
         Properties words = new Properties();
+        load(words, file);
+        return words;
+    }
+
+    private static void load(Properties words, Path file) {
         try (Reader in = Files.newBufferedReader(file)) {
             words.load(in);
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
-        return words;
     }
 
     private static List<Path> files(Path folder, String suffix) throws IOException {
@@ -90,6 +96,33 @@ class BundlesTest {
                         .toList();
         assertEquals(List.of(), without);
         assertTrue(germanWithOriginal().size() >= 5);
+    }
+
+    static List<Path> bundles() throws IOException {
+        return files(RESOURCES, ".properties");
+    }
+
+    /** Of two the first would never be seen. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("bundles")
+    void noKeyStandsTwice(Path bundle) {
+        List<String> twice = new ArrayList<>();
+        Properties words =
+                new Properties() {
+                    private static final long serialVersionUID = 1;
+
+                    @Override
+                    public synchronized Object put(Object key, Object value) {
+                        Object before = super.put(key, value);
+                        if (before != null) {
+                            twice.add(key.toString());
+                        }
+                        return before;
+                    }
+                };
+        load(words, bundle);
+        assertEquals(List.of(), twice);
+        assertFalse(words.isEmpty());
     }
 
     @ParameterizedTest(name = "{0}")
