@@ -51,7 +51,9 @@ final class ClassFiles {
     }
 
     /** A date is meant to its last second; without a zone it is that of this machine. */
-    static Instant date(String text) {
+    static Instant date(String written) {
+        // A paper and the desk write a due date with a blank, and people copy what they see.
+        String text = written.strip().replace(' ', 'T');
         try {
             return text.endsWith("Z")
                     ? Instant.parse(text)
@@ -63,7 +65,7 @@ final class ClassFiles {
         } catch (DateTimeException e) {
             throw new UsageException(
                     "\""
-                            + text
+                            + written
                             + "\" is no date. Write 2026-12-01, 2026-12-01T18:00 or 2026-12-01T17:00:00Z.");
         }
     }

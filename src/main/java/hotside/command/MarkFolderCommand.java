@@ -17,6 +17,7 @@ import hotside.page.Maths;
 import hotside.problem.ProblemBank;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.EnumSet;
@@ -177,6 +178,13 @@ final class MarkFolderCommand implements Callable<Integer> {
         Optional<ProblemSet> again = TeachAgain.drill(result.again(), file.set(), bank);
         if (again.isEmpty()) {
             err.println("Nothing has to be taught again; no drill was written.");
+            return;
+        }
+        if (Files.exists(drill)) {
+            err.println(
+                    drill
+                            + " is there already and was left as it is: work on it can be marked only with it."
+                            + " For a new drill name a new file.");
             return;
         }
         SetFile.write(drill, again.get(), ClassFiles.key(key, "instructor"));

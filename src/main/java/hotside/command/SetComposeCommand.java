@@ -8,6 +8,7 @@ import hotside.classroom.ProblemSet.Feedback;
 import hotside.classroom.ProblemSet.Item;
 import hotside.classroom.ProblemSet.Numbers;
 import hotside.classroom.ProblemSet.Rules;
+import hotside.classroom.RefusedException;
 import hotside.classroom.SetFile;
 import hotside.classroom.SigningKey;
 import hotside.problem.ProblemBank;
@@ -15,6 +16,7 @@ import hotside.problem.Template;
 import hotside.problem.Variants;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +24,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -125,11 +128,32 @@ final class SetComposeCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             throw new UsageException(e.getMessage());
         }
+        refuseToReplaceAnother(set);
         SigningKey mine = ClassFiles.key(key, "instructor");
         SetFile file = SetFile.write(to, set, mine);
         SetLookCommand.tell(file, bank, out);
         out.println("Written to " + to + ".");
         return CommandLineDoor.FINE;
+    }
+
+    /** Work begun on a set that was written over could never be marked again. */
+    private void refuseToReplaceAnother(ProblemSet set) {
+        if (Files.exists(to) && !isEarlierEdition(set)) {
+            throw new UsageException(
+                    to
+                            + " is there already. Name a new file, or move the old one away: work on the old set can"
+                            + " be marked only with it. A new edition may replace it: --id with its id, and a higher"
+                            + " --edition.");
+        }
+    }
+
+    private boolean isEarlierEdition(ProblemSet set) {
+        try {
+            ProblemSet old = SetFile.read(to).set();
+            return old.id().equals(set.id()) && old.edition() < set.edition();
+        } catch (RefusedException e) {
+            return false;
+        }
     }
 
     private ProblemSet set(List<Item> items) {
@@ -175,7 +199,12 @@ final class SetComposeCommand implements Callable<Integer> {
         for (String skill : skills) {
             if (Composer.choose(bank, List.of(skill), 1, 4, 1).isEmpty()) {
                 List<String> known =
-                        bank.all().stream().map(Template::skill).distinct().sorted().toList();
+                        bank.all().stream()
+                                .map(Template::skill)
+                                .flatMap(s -> Stream.of(s.split("\\.")[0], s))
+                                .distinct()
+                                .sorted()
+                                .toList();
                 throw Lookups.unknown("skill", skill, known, "variant --list");
             }
         }

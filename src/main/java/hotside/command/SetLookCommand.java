@@ -13,6 +13,8 @@ import hotside.problem.Template;
 import hotside.problem.Variant;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -29,6 +31,10 @@ import picocli.CommandLine.Spec;
         description = "Shows a set: its signature, rules, problems, and an estimate.",
         mixinStandardHelpOptions = true)
 final class SetLookCommand implements Callable<Integer> {
+    private static final DateTimeFormatter DUE =
+            DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT)
+                    .withZone(ZoneId.systemDefault());
+
     @Parameters(paramLabel = "SET", description = "the set file")
     private Path file;
 
@@ -95,12 +101,31 @@ final class SetLookCommand implements Callable<Integer> {
         out.println(
                 String.format(
                         Locale.ROOT,
-                        "%d points. About %d minutes by rule of thumb; mean level %.1f; %d skills; %d neighbours of one skill.",
+                        "%d points. About %d minutes by rule of thumb; mean level %.1f; %d skills; %s.",
                         set.points(),
                         estimate.minutes(),
                         estimate.level(),
                         estimate.skills(),
-                        estimate.repeats()));
+                        inARow(estimate.repeats())));
+    }
+
+    private static String inARow(int repeats) {
+        return repeats == 0
+                ? "no skill comes twice in a row"
+                : repeats + " times the same skill comes twice in a row";
+    }
+
+    private static String tries(int tries) {
+        return switch (tries) {
+            case 0 -> "any number of tries";
+            case 1 -> "1 try";
+            default -> tries + " tries";
+        };
+    }
+
+    /** As the instructor wrote it: in the time of this machine. */
+    static String due(ProblemSet.Rules rules) {
+        return rules.due().map(due -> "due " + DUE.format(due)).orElse("no due date");
     }
 
     private static String rules(ProblemSet.Rules rules) {
@@ -112,11 +137,11 @@ final class SetLookCommand implements Callable<Integer> {
                         ? "feedback with every answer"
                         : "feedback after the due date")
                 + "; "
-                + (rules.tries() == 0 ? "any number of tries" : rules.tries() + " tries")
+                + tries(rules.tries())
                 + "; "
                 + (rules.hints() ? "hints" : "no hints")
                 + "; "
-                + rules.due().map(due -> "due " + due).orElse("no due date")
+                + due(rules)
                 + ".";
     }
 }

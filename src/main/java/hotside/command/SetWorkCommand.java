@@ -35,6 +35,14 @@ final class SetWorkCommand implements Callable<Integer> {
         SetFile file = work.file();
         AtWork at = work.open(file);
         Maths maths = new Maths();
+        out.println(
+                file.set().title()
+                        + ": "
+                        + file.set().points()
+                        + " points, "
+                        + SetLookCommand.due(file.set().rules())
+                        + ".");
+        out.println();
         int from = problem == null ? 0 : WorkFile.slot(file, problem);
         int to = problem == null ? file.set().items().size() : from + 1;
         for (int slot = from; slot < to; slot++) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.command;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -174,6 +175,10 @@ class ClassCommandsTest {
         assertEquals(4, Files.readAllLines(temp.resolve("tables").resolve("marks.csv")).size());
         assertEquals(0, run("set", "look", "@drill"), err.toString());
         assertTrue(out.toString().contains("Once more: Gates"), out.toString());
+        byte[] drill = Files.readAllBytes(temp.resolve("drill"));
+        assertEquals(1, run("mark", "folder", "@gates.hotset", "@in", "--drill", "@drill"));
+        assertTrue(err.toString().contains("was left as it is"), err.toString());
+        assertArrayEquals(drill, Files.readAllBytes(temp.resolve("drill")));
         assertEquals(1, run("mark", "folder", "@gates.hotset", "@in", "--json"));
         JsonNode json = new ObjectMapper().readTree(out.toString());
         assertEquals(3, json.get("marked").get(0).get("points").asDouble());
@@ -337,6 +342,55 @@ class ClassCommandsTest {
         assertEquals(0, run("statements", "--to", "@own.json"), err.toString());
         assertTrue(out.toString().startsWith("0 answers written"), out.toString());
         assertEquals("[]", Files.readString(temp.resolve("own.json")));
+    }
+
+    @Test
+    void anotherSetIsNotWrittenOver() throws IOException {
+        compose();
+        byte[] before = Files.readAllBytes(temp.resolve("gates.hotset"));
+        assertEquals(2, run(again("other", "1")));
+        assertTrue(err.toString().contains("gates.hotset is there already."), err.toString());
+        assertEquals(2, run(again("gates", "1")));
+        assertArrayEquals(before, Files.readAllBytes(temp.resolve("gates.hotset")));
+        assertEquals(0, run(again("gates", "2")), err.toString());
+        assertEquals(2, SetFile.read(temp.resolve("gates.hotset")).set().edition());
+        Files.writeString(temp.resolve("gates.hotset"), "no set at all");
+        assertEquals(2, run(again("gates", "3")));
+    }
+
+    private static String[] again(String id, String edition) {
+        return new String[] {
+            "set",
+            "compose",
+            "--to",
+            "@gates.hotset",
+            "--title",
+            "Again",
+            "--id",
+            id,
+            "--edition",
+            edition,
+            "--problem",
+            "power-of-a-pipe"
+        };
+    }
+
+    @Test
+    void aSkillThatWasMisspeltIsGuessed() {
+        assertEquals(2, run("set", "compose", "--to", "@x", "--title", "T", "--skill", "gates"));
+        assertTrue(err.toString().contains("Did you mean \"gate\"?"), err.toString());
+    }
+
+    /** Eighteen o'clock of this machine is told as eighteen o'clock, and to the learner as well. */
+    @Test
+    void theDueTimeIsToldAsItWasWritten() {
+        compose("--due", "2999-01-01 18:00", "--tries", "1");
+        assertTrue(out.toString().contains("; 1 try; "), out.toString());
+        assertTrue(out.toString().contains("due 2999-01-01 18:00."), out.toString());
+        assertEquals(0, run("set", "begin", "@gates.hotset", "--learner", "K1"));
+        assertEquals(0, run("set", "work", "@gates.hotset"), err.toString());
+        assertTrue(
+                out.toString().contains("Gates: 3 points, due 2999-01-01 18:00."), out.toString());
     }
 
     @Test
