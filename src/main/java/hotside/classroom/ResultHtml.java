@@ -176,10 +176,15 @@ final class ResultHtml {
                     String.join(
                             "; ",
                             count.examples().stream()
-                                    .map(e -> Visible.cut(e.answer(), LONGEST_ANSWER))
+                                    .map(e -> together(Visible.cut(e.answer(), LONGEST_ANSWER)))
                                     .toList()));
         }
         out.append("</tbody></table>");
+    }
+
+    /** A number that stands in one line and its unit in the next is easily misread. */
+    private static String together(String answer) {
+        return answer.replace(' ', '\u00a0');
     }
 
     private static String soFar(int count, int of) {
@@ -237,7 +242,7 @@ final class ResultHtml {
     }
 
     private static String plusMinus(double error) {
-        return Double.isFinite(error) ? String.format(Locale.ROOT, " ± %.0f", 100 * error) : "";
+        return Double.isFinite(error) ? String.format(Locale.ROOT, " ± %.0f %%", 100 * error) : "";
     }
 
     private static String two(double value) {

@@ -167,7 +167,7 @@ public final class Statements {
         result.put("response", response(variant, ask, verdict.value(), item.answers().get(ask)));
         item.byHand().ifPresent(h -> extensions.put(OURS + "extension/points-by-hand", h.points()));
         if (ask == 0 && !in.fromPaper()) {
-            result.put("duration", "PT" + Math.round(item.minutes()) + "M");
+            result.put("duration", "PT" + Math.round(60 * item.minutes()) + "S");
         }
         result.put("extensions", extensions);
         return result;

@@ -146,7 +146,7 @@ final class ClassReport {
     }
 
     private static String plusMinus(double error) {
-        return Double.isFinite(error) ? String.format(Locale.ROOT, " ± %.0f", 100 * error) : "";
+        return Double.isFinite(error) ? String.format(Locale.ROOT, " ± %.0f %%", 100 * error) : "";
     }
 
     private static String told(Discrimination d) {

@@ -62,6 +62,9 @@ final class SetBeginCommand implements Callable<Integer> {
         }
         out.println(
                 "Begun: " + file.set().title() + ", " + file.set().items().size() + " problems.");
+        String past = SetLookCommand.past(file.set().rules(), Instant.now());
+        out.println(
+                past.isEmpty() ? "Time: " + SetLookCommand.due(file.set().rules()) + "." : past);
         out.println("Your work is kept in " + work.path() + " with every answer.");
         return CommandLineDoor.FINE;
     }

@@ -56,6 +56,10 @@ final class SetHandInCommand implements Callable<Integer> {
         if (!at.open().isEmpty()) {
             out.println("Not answered: " + SetWorkCommand.numbers(at.open()) + ".");
         }
+        String past = SetLookCommand.past(file.set().rules(), Instant.now());
+        if (!past.isEmpty()) {
+            out.println(past);
+        }
         if (!yes) {
             out.print("Hand in? Type yes: ");
             out.flush();

@@ -13,6 +13,7 @@ import hotside.problem.Template;
 import hotside.problem.Variant;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -126,6 +127,20 @@ final class SetLookCommand implements Callable<Integer> {
     /** As the instructor wrote it: in the time of this machine. */
     static String due(ProblemSet.Rules rules) {
         return rules.due().map(due -> "due " + DUE.format(due)).orElse("no due date");
+    }
+
+    /**
+     * What to know before going on with work whose date has passed; empty if there is time left.
+     */
+    static String past(ProblemSet.Rules rules, Instant now) {
+        return rules.due()
+                .filter(now::isAfter)
+                .map(
+                        due ->
+                                "It was due "
+                                        + DUE.format(due)
+                                        + ", which is past: your instructor will find it among the late work.")
+                .orElse("");
     }
 
     private static String rules(ProblemSet.Rules rules) {

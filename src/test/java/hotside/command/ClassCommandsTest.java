@@ -358,6 +358,16 @@ class ClassCommandsTest {
         assertEquals(2, run(again("gates", "3")));
     }
 
+    /** A learner who is late is told so before the work and again before handing in. */
+    @Test
+    void lateWorkIsToldToTheLearnerInTime() {
+        compose("--due", "2020-01-01 18:00");
+        assertEquals(0, run("set", "begin", "@gates.hotset", "--learner", "K1"));
+        assertTrue(out.toString().contains("It was due 2020-01-01 18:00"), out.toString());
+        type("no\n", "set", "hand-in", "@gates.hotset");
+        assertTrue(out.toString().contains("It was due 2020-01-01 18:00"), out.toString());
+    }
+
     private static String[] again(String id, String edition) {
         return new String[] {
             "set",
