@@ -15,10 +15,12 @@ import hotside.problem.Answers;
 import hotside.problem.Template;
 import hotside.problem.Variant;
 import hotside.unit.DecimalHabit;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +33,7 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -138,6 +141,52 @@ class PapersTest {
             factory.newDocumentBuilder().parse(new InputSource(new StringReader(xhtml)));
             assertFalse(Pattern.compile("(src|href)=|url\\(").matcher(xhtml).find());
         }
+    }
+
+    /** Whatever stands before it, a curve is not torn: its colour is on one page alone. */
+    @Test
+    void aChartInAReportStaysOnOnePage() throws IOException {
+        for (int before = 2; before <= 5; before++) {
+            List<ProblemSet.Item> items =
+                    Stream.concat(
+                                    Stream.of(
+                                                    "exhaust-of-a-power",
+                                                    "next-size-up",
+                                                    "push-of-the-signal",
+                                                    "a-wider-seat",
+                                                    "a-share-of-the-boost")
+                                            .limit(before),
+                                    Stream.of("flow-at-a-limit"))
+                            .map(id -> Composer.item(Classes.BANK.find(id).orElseThrow(), 1))
+                            .toList();
+            ProblemSet one = Classes.set(Numbers.OWN);
+            ProblemSet set =
+                    new ProblemSet(one.id(), 1, one.title(), one.generator(), one.rules(), items);
+            Regrader marking = new Regrader(set, Classes.BANK);
+            MarkedHandIn in =
+                    marking.mark("paper", "K7", Map.of(), DecimalHabit.POINT, Classes.END);
+            try (PDDocument pdf = pdf(new Papers(marking, MATHS).report(KIM, in))) {
+                PDFRenderer renderer = new PDFRenderer(pdf);
+                int coloured = 0;
+                for (int page = 0; page < pdf.getNumberOfPages(); page++) {
+                    coloured += isColoured(renderer.renderImage(page)) ? 1 : 0;
+                }
+                assertEquals(1, coloured, before + " problems before it");
+            }
+        }
+    }
+
+    private static boolean isColoured(BufferedImage image) {
+        return Arrays.stream(
+                        image.getRGB(
+                                0,
+                                0,
+                                image.getWidth(),
+                                image.getHeight(),
+                                null,
+                                0,
+                                image.getWidth()))
+                .anyMatch(rgb -> Math.abs((rgb >> 16 & 0xff) - (rgb & 0xff)) > 80);
     }
 
     @Test
