@@ -26,12 +26,10 @@ public final class Hotside {
     public static void main(String[] args) {
         PrintWriter out = writer(System.out);
         PrintWriter err = writer(System.err);
-        if (args.length == 1 && isTaken(args[0])) {
-            desk(out, Optional.of(Path.of(args[0])));
-        } else if (args.length > 0) {
+        if (args.length > 0) {
             System.exit(
                     CommandLineDoor.run(
-                            args,
+                            isTaken(args) ? new String[] {"desk", args[0]} : args,
                             out,
                             err,
                             (to, length) -> Tour.guide(to, Tour.Length.valueOf(length.name()), out),
@@ -42,9 +40,9 @@ public final class Hotside {
     }
 
     /** A file of one of our types, opened from outside as if it were a program. */
-    private static boolean isTaken(String arg) {
-        return (arg.endsWith(SetFile.ENDING) || arg.endsWith(HandIn.ENDING))
-                && Files.isRegularFile(Path.of(arg));
+    private static boolean isTaken(String[] args) {
+        return args.length == 1
+                && (args[0].endsWith(SetFile.ENDING) || args[0].endsWith(HandIn.ENDING));
     }
 
     private static void desk(PrintWriter out, Optional<Path> file) {
