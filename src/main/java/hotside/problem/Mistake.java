@@ -39,4 +39,16 @@ public record Mistake(
                         : slip.needsWords() ? "=" + Numbers.plain(factor) : "";
         return slip.id() + "@" + at + more;
     }
+
+    /** The same where another language than that of its own words is spoken: they are quoted. */
+    Mistake quoted() {
+        return new Mistake(
+                slip,
+                at,
+                with,
+                factor,
+                ifText.map(text -> ProblemWords.of("mistake.quoted-if", text)),
+                checkText.map(text -> ProblemWords.of("mistake.quoted-check", text)),
+                world);
+    }
 }

@@ -58,7 +58,9 @@ public final class ProblemBank {
     }
 
     private static Template inEnglish(Template template) {
-        return template.titled(ProblemWords.of("title.in-english", template.title()));
+        return template.worded(
+                ProblemWords.of("title.in-english", template.title()),
+                template.mistakes().stream().map(Mistake::quoted).toList());
     }
 
     /** The problems of files that are called as they are, read when they are asked for. */

@@ -148,18 +148,18 @@ public record Template(
         return mistakes.stream().map(Mistake::id).toList();
     }
 
-    /** The same with another title. */
-    Template titled(String other) {
+    /** The same with another title, and other words for its mistakes. */
+    Template worded(String itsTitle, List<Mistake> itsMistakes) {
         return new Template(
                 id,
-                other,
+                itsTitle,
                 skill,
                 level,
                 kind,
                 givens,
                 chain,
                 asks,
-                mistakes,
+                itsMistakes,
                 strict,
                 prompt,
                 hints,

@@ -2,6 +2,7 @@
 package hotside.problem;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.content.ContentFolder;
@@ -71,5 +72,26 @@ class ProblemBankTest {
                 shipped.all().stream().map(Template::id).toList(),
                 both.all().stream().map(Template::id).toList());
         assertEquals(1, both.findings().size());
+    }
+
+    /** A German sentence that goes on in English reads as if the program were broken. */
+    @Test
+    void theEnglishWordsOfAMistakeAreQuotedInAnotherLanguage() {
+        Language.speak(Language.GERMAN);
+        try {
+            ProblemBank german = ProblemBank.shipped(Language.GERMAN);
+            List<String> told =
+                    german.find("how-many-pulls").orElseThrow().mistakes().stream()
+                            .map(mistake -> mistake.ifText().orElseThrow())
+                            .toList();
+            assertFalse(told.isEmpty());
+            told.forEach(text -> assertTrue(text.contains("auf Englisch"), text));
+            ProblemBank english = ProblemBank.shipped();
+            english.find("how-many-pulls").orElseThrow().mistakes().stream()
+                    .flatMap(mistake -> mistake.ifText().stream())
+                    .forEach(text -> assertFalse(text.contains("Englisch"), text));
+        } finally {
+            Language.speak(Language.ENGLISH);
+        }
     }
 }
