@@ -27,7 +27,11 @@ final class StartUp {
             told.addAll(
                     whole("JVM start to first lesson painted", AIM_SECONDS, jar, record, options));
             Path layout = record.resolve("classes.jsa");
-            open(jar, record, with(options, "-XX:ArchiveClassesAtExit=" + layout));
+            // What is said while they are laid out would stand among what is told.
+            open(
+                    jar,
+                    record,
+                    with(with(options, "-XX:ArchiveClassesAtExit=" + layout), "-Xlog:disable"));
             told.addAll(
                     whole(
                             "The same packaged, with its classes laid out",
