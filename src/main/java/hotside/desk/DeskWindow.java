@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.desk;
 
+import hotside.content.Once;
 import hotside.course.Course;
 import hotside.course.Lesson;
 import hotside.course.LookUp;
@@ -89,9 +90,8 @@ final class DeskWindow {
         this.worker = new Worker(Platform::runLater);
         this.chooser = new FileChoosers(scene::getWindow);
         this.outline = outlined();
-        this.course = pages("course", library.course().lessons(), outline, this::leftOff);
-        List<Lesson> relationPages = RelationLessons.all();
-        this.relations = pages("relations", relationPages, outlined(relationPages), page -> {});
+        this.course = pages("course", Once.of(coursePages()), this::leftOff);
+        this.relations = pages("relations", new Once<>(this::relationPages), page -> {});
         PlacePage logsPage = toPage();
         RunLogsPlace logs = new RunLogsPlace(logsPage, worker, chooser, keeper, SampleTrial::run);
         logsPage.of(logs);
@@ -232,8 +232,14 @@ final class DeskWindow {
         return made;
     }
 
-    private Outline outlined(List<Lesson> relationPages) {
-        return Outline.ofRelations(relationPages, DeskWindow::searched, this::open);
+    private PagesPlace.Pages coursePages() {
+        return new PagesPlace.Pages(library.course().lessons(), outline);
+    }
+
+    private PagesPlace.Pages relationPages() {
+        List<Lesson> all = RelationLessons.all();
+        return new PagesPlace.Pages(
+                all, Outline.ofRelations(all, DeskWindow::searched, this::open));
     }
 
     /** Takes other content, and shows the open lesson as it now is. */
@@ -241,7 +247,7 @@ final class DeskWindow {
         library = other;
         outline = outlined();
         outline.progress(solved::contains);
-        course.pages(other.course().lessons(), outline);
+        course.pages(Once.of(coursePages()));
         course.content().content(other.course(), other.bank());
         relations.content().content(other.course(), other.bank());
         keeper.syllabus(other.plan());
@@ -262,7 +268,7 @@ final class DeskWindow {
 
     /** Opens a lesson or the page of a relation, in its place; the open one from its top. */
     void open(Lesson lesson) {
-        PagesPlace place = relations.holds(lesson) ? relations : course;
+        PagesPlace place = lesson.id().startsWith(RelationLessons.PREFIX) ? relations : course;
         String before = current.page();
         enter(place);
         await(before, place.page(lesson));
@@ -312,14 +318,12 @@ final class DeskWindow {
         root.setLeft(place.side().orElse(null));
     }
 
-    private PagesPlace pages(
-            String id, List<Lesson> pages, Outline outline, Consumer<Lesson> opened) {
+    private PagesPlace pages(String id, Once<PagesPlace.Pages> pages, Consumer<Lesson> opened) {
         PlacePage toPage = toPage();
         PagesPlace place =
                 new PagesPlace(
                         id,
                         pages,
-                        outline,
                         new LessonPlace(
                                         library.course(),
                                         library.bank(),
@@ -397,8 +401,7 @@ final class DeskWindow {
     private void speak(Language language) {
         Language.speak(language);
         bar.draw(current);
-        List<Lesson> relationPages = RelationLessons.all();
-        relations.pages(relationPages, outlined(relationPages));
+        relations.pages(new Once<>(this::relationPages));
         practice.forget();
         if (current != course) {
             open(current);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package hotside.desk;
 
+import hotside.content.Once;
 import hotside.course.Lesson;
 import hotside.unit.UnitSystem;
 import java.util.List;
@@ -14,23 +15,20 @@ import javafx.scene.Node;
  */
 final class PagesPlace implements Place {
     private final String id;
-    private List<Lesson> pages;
-    private Outline outline;
+    private Once<Pages> pages;
     private final LessonPlace content;
     private final Consumer<Lesson> opened;
 
+    /** The pages, and an outline of them. */
+    record Pages(List<Lesson> lessons, Outline outline) {}
+
     /**
+     * @param pages made when they are first wanted
      * @param opened told which page is open
      */
-    PagesPlace(
-            String id,
-            List<Lesson> pages,
-            Outline outline,
-            LessonPlace content,
-            Consumer<Lesson> opened) {
+    PagesPlace(String id, Once<Pages> pages, LessonPlace content, Consumer<Lesson> opened) {
         this.id = id;
         this.pages = pages;
-        this.outline = outline;
         this.content = content;
         this.opened = opened;
     }
@@ -39,23 +37,18 @@ final class PagesPlace implements Place {
         return content;
     }
 
-    /** Takes other pages, with an outline of them. */
-    void pages(List<Lesson> others, Outline theirs) {
+    /** Takes other pages. */
+    void pages(Once<Pages> others) {
         pages = others;
-        outline = theirs;
-    }
-
-    boolean holds(Lesson page) {
-        return pages.contains(page);
     }
 
     Optional<Lesson> find(String pageId) {
-        return pages.stream().filter(page -> page.id().equals(pageId)).findFirst();
+        return pages.get().lessons().stream().filter(page -> page.id().equals(pageId)).findFirst();
     }
 
     /** Opens one of its pages; the place itself must be open. */
     void turnTo(Lesson page) {
-        outline.select(page);
+        pages.get().outline().select(page);
         content.open(page);
         opened.accept(page);
     }
@@ -77,7 +70,7 @@ final class PagesPlace implements Place {
 
     @Override
     public Optional<Node> side() {
-        return Optional.of(outline.node());
+        return Optional.of(pages.get().outline().node());
     }
 
     @Override
@@ -89,8 +82,8 @@ final class PagesPlace implements Place {
             turnTo(anew.get());
         } else if (left.isPresent()) {
             content.again();
-        } else if (!pages.isEmpty()) {
-            turnTo(pages.get(0));
+        } else if (!pages.get().lessons().isEmpty()) {
+            turnTo(pages.get().lessons().get(0));
         }
     }
 

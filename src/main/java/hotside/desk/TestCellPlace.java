@@ -49,6 +49,7 @@ final class TestCellPlace implements Place {
     private final Consumer<Trial> openLogs;
     private final AtomicBoolean stop = new AtomicBoolean();
     private TestCellState state;
+    private UnitSystem system = UnitSystem.SI_SHOP;
     private Optional<Trial> trial = Optional.empty();
     private Optional<Prediction> prediction = Optional.empty();
     private Optional<Conclusion> concluded = Optional.empty();
@@ -71,10 +72,13 @@ final class TestCellPlace implements Place {
         this.seeds = seeds;
         this.chooser = chooser;
         this.openLogs = openLogs;
-        state = TestCellState.fresh(Stock.shipped(), UnitSystem.SI_SHOP);
     }
 
+    /** Made when it is first wanted, since that takes reading the rigs. */
     TestCellState state() {
+        if (state == null) {
+            state = TestCellState.fresh(Stock.shipped(), system);
+        }
         return state;
     }
 
@@ -89,7 +93,7 @@ final class TestCellPlace implements Place {
         if (other) {
             translate();
         }
-        page.show(TestCellPage.html(state), TestCellPage.text(state));
+        page.show(TestCellPage.html(state()), TestCellPage.text(state()));
         if (other) {
             concluded.ifPresent(this::judge);
         }
@@ -98,18 +102,18 @@ final class TestCellPlace implements Place {
     /** What was said in another language is said anew; a field that nobody changed, too. */
     private void translate() {
         drawn = Language.spoken();
-        if (state.field("band").equals(band)) {
-            state = state.typed("band", Words.of("cell.band-hint"));
+        if (state().field("band").equals(band)) {
+            state = state().typed("band", Words.of("cell.band-hint"));
         }
         band = Words.of("cell.band-hint");
-        state = state.running(state.running()).unjudged();
-        state = state.in(state.system(), trial.map(this::view));
+        state = state().running(state().running()).unjudged();
+        state = state().in(state().system(), trial.map(this::view));
     }
 
     @Override
     public void edit(String part, String slot, String kind, String value) {
         if (part.equals(TestCellPage.PART)) {
-            state = state.typed(slot, value);
+            state = state().typed(slot, value);
         }
     }
 
@@ -140,8 +144,9 @@ final class TestCellPlace implements Place {
 
     @Override
     public void units(UnitSystem system) {
-        if (state.system() != system) {
-            state = state.in(system, state.result());
+        this.system = system;
+        if (state != null && state.system() != system) {
+            state = state().in(system, state().result());
             redraw();
         }
     }
@@ -156,21 +161,21 @@ final class TestCellPlace implements Place {
     }
 
     private void redraw() {
-        state = state.in(state.system(), trial.map(this::view));
+        state = state().in(state().system(), trial.map(this::view));
         open();
     }
 
     private ComparisonView view(Trial made) {
         ComparisonView view =
                 new ComparisonView(
-                        made.comparison(), state.system(), TestCellPage.PART, chartWidth);
+                        made.comparison(), state().system(), TestCellPage.PART, chartWidth);
         figures.clear();
         figures.putAll(view.figures());
         return view;
     }
 
     private void run() {
-        if (state.running()) {
+        if (state().running()) {
             return;
         }
         Plan plan;
@@ -182,8 +187,8 @@ final class TestCellPlace implements Place {
             return;
         }
         stop.set(false);
-        state = state.running(true);
-        showStatus(TestCellPage.status(state));
+        state = state().running(true);
+        showStatus(TestCellPage.status(state()));
         long seed = seeds.getAsLong();
         worker.run(
                 () -> Trial.run(plan, seed, this::progress, stop::get), this::done, this::failed);
@@ -192,7 +197,7 @@ final class TestCellPlace implements Place {
     private void progress(double share) {
         worker.tell(
                 () -> {
-                    if (state.running()) {
+                    if (state().running()) {
                         showStatus(TestCellPage.progress(TestCellPage.PART, share));
                     }
                 });
@@ -202,14 +207,14 @@ final class TestCellPlace implements Place {
         trial = Optional.of(made);
         concluded = Optional.empty();
         try {
-            state = state.result(view(made));
+            state = state().result(view(made));
         } catch (ComparisonException e) {
             trial = Optional.empty();
             fault(e.getMessage());
             return;
         }
         showStatus("");
-        page.replace(TestCellPage.RESULT, TestCellPage.result(state));
+        page.replace(TestCellPage.RESULT, TestCellPage.result(state()));
         page.reveal("cell-pulls");
     }
 
@@ -224,8 +229,8 @@ final class TestCellPlace implements Place {
     }
 
     private void fault(String text) {
-        state = state.fault(text.endsWith(".") ? text : text + ".");
-        showStatus(TestCellPage.status(state));
+        state = state().fault(text.endsWith(".") ? text : text + ".");
+        showStatus(TestCellPage.status(state()));
     }
 
     private void showStatus(String html) {
@@ -233,19 +238,19 @@ final class TestCellPlace implements Place {
     }
 
     private Plan plan() {
-        Rig rig = state.stock().rig(state.field("rig")).orElseThrow();
-        double[] band = PlanText.band(state.field("band"));
+        Rig rig = state().stock().rig(state().field("rig")).orElseThrow();
+        double[] band = PlanText.band(state().field("band"));
         Set<Channel> logged = EnumSet.of(Channel.AMBIENT_PRESSURE);
         TestCellPage.LOGGABLE.stream()
-                .filter(channel -> state.field("log-" + channel.label()).equals("true"))
+                .filter(channel -> state().field("log-" + channel.label()).equals("true"))
                 .forEach(logged::add);
         return new Plan(
                 List.of(
-                        PlanText.contestant(rig, state.stock(), state.field("a")),
-                        PlanText.contestant(rig, state.stock(), state.field("b"))),
-                state.field("order"),
+                        PlanText.contestant(rig, state().stock(), state().field("a")),
+                        PlanText.contestant(rig, state().stock(), state().field("b"))),
+                state().field("order"),
                 warmUp(),
-                PlanText.interval(state.field("interval")),
+                PlanText.interval(state().field("interval")),
                 hold(rig),
                 logged,
                 band[0],
@@ -253,11 +258,11 @@ final class TestCellPlace implements Place {
     }
 
     private OptionalDouble hold(Rig rig) {
-        return PlanText.boost(state.field("hold"), state.system(), rig.ambient().pressure());
+        return PlanText.boost(state().field("hold"), state().system(), rig.ambient().pressure());
     }
 
     private int warmUp() {
-        String text = state.field("warm-up").strip();
+        String text = state().field("warm-up").strip();
         if (!text.matches("\\d{1,2}")) {
             throw new RigException(Words.of("cell.warm-up-unclear", text), "");
         }
@@ -267,35 +272,35 @@ final class TestCellPlace implements Place {
     private Prediction prediction() {
         Map<Watched, Prediction.Guess> guesses = new EnumMap<>(Watched.class);
         for (Watched watched : Watched.values()) {
-            String way = state.field("way-" + watched.id());
+            String way = state().field("way-" + watched.id());
             if (way.isEmpty()) {
                 throw new RigException(Words.of("cell.predict-missing", watched.words()), "");
             }
             guesses.put(
                     watched,
                     PlanText.guess(
-                            watched, way, state.field("size-" + watched.id()), state.system()));
+                            watched, way, state().field("size-" + watched.id()), state().system()));
         }
         return new Prediction(guesses);
     }
 
     private void judge() {
-        if (trial.isEmpty() || state.running()) {
+        if (trial.isEmpty() || state().running()) {
             return;
         }
         Conclusion conclusion;
         try {
-            if (state.field("claim").isEmpty()) {
+            if (state().field("claim").isEmpty()) {
                 throw new RigException(Words.of("cell.claim-missing"), "");
             }
             conclusion =
                     new Conclusion(
-                            PlanText.power(state.field("gain"), state.system()),
-                            PlanText.power(state.field("part"), state.system()),
-                            PlanText.claim(state.field("claim")));
+                            PlanText.power(state().field("gain"), state().system()),
+                            PlanText.power(state().field("part"), state().system()),
+                            PlanText.claim(state().field("claim")));
         } catch (RigException e) {
-            state = state.unjudged().fault(e.getMessage());
-            page.replace(TestCellPage.JUDGED, TestCellPage.judged(state));
+            state = state().unjudged().fault(e.getMessage());
+            page.replace(TestCellPage.JUDGED, TestCellPage.judged(state()));
             return;
         }
         judge(conclusion);
@@ -304,12 +309,12 @@ final class TestCellPlace implements Place {
     private void judge(Conclusion conclusion) {
         concluded = Optional.of(conclusion);
         Plan plan = trial.orElseThrow().plan();
-        UnitSystem system = state.system();
+        UnitSystem system = state().system();
         worker.run(
                 () -> Judgement.of(plan, prediction.orElseThrow(), conclusion, system),
                 told -> {
-                    state = state.judged(told);
-                    page.replace(TestCellPage.JUDGED, TestCellPage.judged(state));
+                    state = state().judged(told);
+                    page.replace(TestCellPage.JUDGED, TestCellPage.judged(state()));
                 },
                 this::failed);
     }
