@@ -3,9 +3,11 @@ package hotside.speech;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -19,20 +21,19 @@ public final class Phrases {
 
     private static final Pattern PLACE = Pattern.compile("\\{(\\d{1,2})}");
 
-    private final ResourceBundle[] bundles = new ResourceBundle[Language.values().length];
+    private final String name;
+
+    /** Each language's is read when it is first spoken. */
+    private final Map<Language, ResourceBundle> bundles = new ConcurrentHashMap<>();
 
     private Phrases(String name) {
-        for (Language language : Language.values()) {
-            bundles[language.ordinal()] =
-                    ResourceBundle.getBundle(name, language.bundles(), NO_GUESSING);
-        }
+        this.name = name;
     }
 
     /**
      * The phrases of a bundle.
      *
      * @param name as {@code hotside.problem.slips}
-     * @throws MissingResourceException if there is no such bundle
      */
     public static Phrases of(String name) {
         return new Phrases(name);
@@ -68,7 +69,10 @@ public final class Phrases {
      * @throws MissingResourceException if there are none
      */
     public List<String> inEveryLanguage(String key) {
-        return Arrays.stream(bundles).map(bundle -> bundle.getString(key)).distinct().toList();
+        return Arrays.stream(Language.values())
+                .map(language -> bundle(language).getString(key))
+                .distinct()
+                .toList();
     }
 
     /** The words of this key, if there are some. */
@@ -77,6 +81,11 @@ public final class Phrases {
     }
 
     private ResourceBundle bundle() {
-        return bundles[Language.spoken().ordinal()];
+        return bundle(Language.spoken());
+    }
+
+    private ResourceBundle bundle(Language language) {
+        return bundles.computeIfAbsent(
+                language, l -> ResourceBundle.getBundle(name, l.bundles(), NO_GUESSING));
     }
 }
