@@ -14,7 +14,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import javafx.application.Platform;
-import javafx.stage.Stage;
 
 /**
  * What a person does in an hour, without the thinking between: an action every two seconds, in all
@@ -57,28 +56,11 @@ public final class HourOfUse {
         try (Scratch scratch = new Scratch()) {
             Library library = Libraries.read();
             Screen.start();
-            RecordKeeper keeper = RecordKeeper.open(scratch.folder(), Platform::runLater);
             AtomicLong seed = new AtomicLong();
-            DeskWindow window =
-                    Screen.on(
-                            () -> {
-                                DeskWindow made =
-                                        new DeskWindow(
-                                                library,
-                                                Settings.USUAL,
-                                                keeper,
-                                                seed::incrementAndGet,
-                                                scratch.folder().resolve("page"),
-                                                address -> {});
-                                Stage stage = new Stage();
-                                stage.setScene(made.scene());
-                                stage.show();
-                                made.openAtStart(Optional.empty());
-                                return made;
-                            });
-            Screen.until(() -> window.page().ready().isDone());
-            new HourOfUse(window).use(library.course().lessons());
-            keeper.close();
+            OpenDesk desk = OpenDesk.fresh(library, scratch.folder(), seed::incrementAndGet);
+            Screen.run(() -> desk.window().openAtStart(Optional.empty()));
+            new HourOfUse(desk.window()).use(library.course().lessons());
+            desk.close();
         }
         Platform.exit();
     }

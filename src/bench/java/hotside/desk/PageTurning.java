@@ -6,7 +6,6 @@ import hotside.bench.Samples;
 import hotside.bench.Scratch;
 import hotside.course.Lesson;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -17,7 +16,6 @@ import javafx.geometry.Rectangle2D;
 import javafx.scene.image.WritableImage;
 import javafx.scene.image.WritablePixelFormat;
 import javafx.scene.robot.Robot;
-import javafx.stage.Stage;
 
 /**
  * Turns the pages of the open desk through all lessons, again and again. What stands on the screen
@@ -43,29 +41,12 @@ public final class PageTurning {
         try (Scratch scratch = new Scratch()) {
             Library library = Libraries.read();
             Screen.start();
-            RecordKeeper keeper = RecordKeeper.open(scratch.folder(), Platform::runLater);
-            DeskWindow window = Screen.on(() -> open(library, keeper, scratch.folder()));
-            Screen.until(() -> window.page().ready().isDone());
-            new PageTurning(window).turn(library.course().lessons());
-            keeper.close();
+            AtomicLong seed = new AtomicLong();
+            OpenDesk desk = OpenDesk.fresh(library, scratch.folder(), seed::incrementAndGet);
+            new PageTurning(desk.window()).turn(library.course().lessons());
+            desk.close();
         }
         Platform.exit();
-    }
-
-    private static DeskWindow open(Library library, RecordKeeper keeper, Path folder) {
-        AtomicLong seed = new AtomicLong();
-        DeskWindow window =
-                new DeskWindow(
-                        library,
-                        Settings.USUAL,
-                        keeper,
-                        seed::incrementAndGet,
-                        folder.resolve("page"),
-                        address -> {});
-        Stage stage = new Stage();
-        stage.setScene(window.scene());
-        stage.show();
-        return window;
     }
 
     private void turn(List<Lesson> lessons) throws IOException {

@@ -11,10 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import javafx.application.Platform;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
-import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -27,36 +25,20 @@ class CourseToolsTest {
     private static Library library;
     private static RecordKeeper keeper;
     private static DeskWindow window;
-    private static Stage stage;
+    private static OpenDesk desk;
 
     @BeforeAll
     static void openTheDesk() {
         Screen.start();
-        keeper = RecordKeeper.open(data.resolve("record"), Platform::runLater);
         library = Libraries.read();
-        stage =
-                Screen.on(
-                        () -> {
-                            window =
-                                    new DeskWindow(
-                                            library,
-                                            Settings.USUAL,
-                                            keeper,
-                                            () -> 1L,
-                                            data.resolve("page"),
-                                            address -> {});
-                            Stage shown = new Stage();
-                            shown.setScene(window.scene());
-                            shown.show();
-                            return shown;
-                        });
-        Screen.until(() -> window.page().ready().isDone());
+        desk = OpenDesk.fresh(library, data, () -> 1L);
+        keeper = desk.keeper();
+        window = desk.window();
     }
 
     @AfterAll
     static void closeTheDesk() {
-        Screen.run(stage::close);
-        keeper.close();
+        desk.close();
     }
 
     private static String page() {

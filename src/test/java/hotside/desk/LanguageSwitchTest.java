@@ -8,10 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotside.speech.Language;
 import java.nio.file.Path;
 import java.util.Optional;
-import javafx.application.Platform;
 import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
-import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -22,36 +20,19 @@ class LanguageSwitchTest {
     @TempDir private static Path data;
     private static RecordKeeper keeper;
     private static DeskWindow window;
-    private static Stage stage;
+    private static OpenDesk desk;
 
     @BeforeAll
     static void openTheDesk() throws Exception {
         Screen.start();
-        keeper = RecordKeeper.open(data.resolve("record"), Platform::runLater);
-        Library library = Libraries.read();
-        stage =
-                Screen.on(
-                        () -> {
-                            window =
-                                    new DeskWindow(
-                                            library,
-                                            Settings.USUAL,
-                                            keeper,
-                                            () -> 1L,
-                                            data.resolve("page"),
-                                            address -> {});
-                            Stage shown = new Stage();
-                            shown.setScene(window.scene());
-                            shown.show();
-                            return shown;
-                        });
-        Screen.until(() -> window.page().ready().isDone());
+        desk = OpenDesk.fresh(Libraries.read(), data, () -> 1L);
+        keeper = desk.keeper();
+        window = desk.window();
     }
 
     @AfterAll
     static void closeTheDesk() {
-        Screen.run(stage::close);
-        keeper.close();
+        desk.close();
         Language.speak(Language.ENGLISH);
     }
 

@@ -5,12 +5,13 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Function;
+import java.util.function.LongSupplier;
 import javafx.application.Platform;
 import javafx.stage.Stage;
 
 /**
- * A real desk in a real window with a record of its own, for tests. Problems are drawn from the
- * seeds 7, 8, 9 …
+ * A real desk in a real window with a record of its own, for tests and the bench. Where nothing
+ * else is said, problems are drawn from the seeds 7, 8, 9 …
  */
 record OpenDesk(Stage stage, DeskWindow window, RecordKeeper keeper) {
     private static final long BEFORE_FIRST_SEED = 6;
@@ -25,25 +26,47 @@ record OpenDesk(Stage stage, DeskWindow window, RecordKeeper keeper) {
             Library library, Path data, Function<RecordKeeper, Optional<String>> lesson) {
         AtomicLong seed = new AtomicLong(BEFORE_FIRST_SEED);
         RecordKeeper keeper = RecordKeeper.open(data, Platform::runLater);
+        OpenDesk desk = open(library, data, keeper, keeper.settings(), seed::incrementAndGet);
+        Screen.run(() -> desk.window.openAtStart(lesson.apply(keeper)));
+        Screen.frames(2);
+        return desk;
+    }
+
+    /**
+     * Opens it as it is on the first day, in English, with no lesson yet, and waits until its page
+     * stands.
+     *
+     * @param data where the record lies
+     * @param seeds where problems are drawn from
+     */
+    static OpenDesk fresh(Library library, Path data, LongSupplier seeds) {
+        RecordKeeper keeper = RecordKeeper.open(data, Platform::runLater);
+        return open(library, data, keeper, Settings.USUAL, seeds);
+    }
+
+    private static OpenDesk open(
+            Library library,
+            Path data,
+            RecordKeeper keeper,
+            Settings settings,
+            LongSupplier seeds) {
         OpenDesk desk =
                 Screen.on(
                         () -> {
                             DeskWindow window =
                                     new DeskWindow(
                                             library,
-                                            keeper.settings(),
+                                            settings,
                                             keeper,
-                                            seed::incrementAndGet,
+                                            seeds,
                                             data.resolve("page"),
                                             address -> {});
                             Stage stage = new Stage();
                             stage.setScene(window.scene());
                             stage.show();
-                            window.openAtStart(lesson.apply(keeper));
                             return new OpenDesk(stage, window, keeper);
                         });
         Screen.until(() -> desk.window.page().ready().isDone());
-        Screen.frames(2);
         return desk;
     }
 

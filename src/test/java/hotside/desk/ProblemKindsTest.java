@@ -18,7 +18,6 @@ import java.util.concurrent.Callable;
 import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
-import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -28,9 +27,8 @@ import org.testfx.api.FxRobot;
 /** Choosing, ordering and measuring in the real window, by mouse and keyboard. */
 class ProblemKindsTest {
     private final FxRobot robot = new FxRobot();
-    private RecordKeeper keeper;
     private DeskWindow window;
-    private Stage stage;
+    private OpenDesk desk;
 
     @TempDir private Path data;
 
@@ -38,32 +36,14 @@ class ProblemKindsTest {
     void openTheDesk() {
         NoNetwork.install();
         Screen.start();
-        keeper = RecordKeeper.open(data, Platform::runLater);
-        Library library = Libraries.read();
-        stage =
-                Screen.on(
-                        () -> {
-                            window =
-                                    new DeskWindow(
-                                            library,
-                                            Settings.USUAL,
-                                            keeper,
-                                            () -> 3,
-                                            data.resolve("page"),
-                                            address -> {});
-                            Stage shown = new Stage();
-                            shown.setScene(window.scene());
-                            shown.show();
-                            return shown;
-                        });
-        Screen.until(() -> window.page().ready().isDone());
+        desk = OpenDesk.fresh(Libraries.read(), data, () -> 3);
+        window = desk.window();
     }
 
     @AfterEach
     void close() {
         robot.release(new KeyCode[0]);
-        Screen.run(stage::close);
-        keeper.close();
+        desk.close();
     }
 
     @Test
