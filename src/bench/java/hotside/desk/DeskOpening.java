@@ -3,6 +3,7 @@ package hotside.desk;
 
 import hotside.bench.Failures;
 import java.util.List;
+import java.util.Optional;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 import javafx.scene.web.WebView;
@@ -29,8 +30,7 @@ public final class DeskOpening {
         mark(0);
         Failures.endTheRun();
         Headless.install();
-        Thread desk =
-                new Thread(() -> DeskApplication.open(java.util.Optional.empty()), "launcher");
+        Thread desk = new Thread(() -> DeskApplication.open(Optional.empty()), "launcher");
         desk.start();
         while (!watching()) {
             Thread.sleep(1);

@@ -20,7 +20,6 @@ import hotside.unit.Quantity;
 import hotside.unit.UnitSystem;
 import hotside.unit.Units;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -160,7 +159,8 @@ public final class LessonReader {
         double ambient = ambient(valueNodes);
         Chain chain = ChainReader.read(work, valueNodes, ambient, findings);
         List<Given> named = named(valueNodes, chain);
-        return lesson(words, teaching, new Numbers(named, values(named, ambient), chain, ambient));
+        return lesson(
+                words, teaching, new Numbers(named, Given.values(named, ambient), chain, ambient));
     }
 
     /** What is worked in a lesson, the same in every language. */
@@ -309,25 +309,6 @@ public final class LessonReader {
                                             });
                         });
         return named;
-    }
-
-    private static Values values(List<Given> named, double ambient) {
-        Map<String, Object> map = new LinkedHashMap<>();
-        for (Given given : named) {
-            List<Double> si =
-                    given.si().values().stream()
-                            .map(
-                                    n ->
-                                            given.si()
-                                                    .scale()
-                                                    .toSi(
-                                                            n.doubleValue(),
-                                                            given.quantity(),
-                                                            ambient))
-                            .toList();
-            map.put(given.name(), given.isRow() ? (Object) si : si.get(0));
-        }
-        return Values.of(map);
     }
 
     private void replaceFences(Node body, PartReader reader, List<Part> parts) {

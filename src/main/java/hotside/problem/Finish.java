@@ -7,15 +7,12 @@ import hotside.relation.RelationException;
 import hotside.relation.Slot;
 import hotside.relation.SlotScale;
 import hotside.relation.Step;
-import hotside.relation.Values;
 import hotside.relation.Worked;
 import hotside.unit.Quantity;
 import hotside.unit.UnitSystem;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -102,22 +99,7 @@ public final class Finish {
                     use.solveFor().get(),
                     use.name() + " is worked backwards, and its last step is known beforehand");
         }
-        Map<String, Object> values = new LinkedHashMap<>();
-        for (Given given : givens) {
-            List<Double> si =
-                    given.si().values().stream()
-                            .map(
-                                    n ->
-                                            given.si()
-                                                    .scale()
-                                                    .toSi(
-                                                            n.doubleValue(),
-                                                            given.quantity(),
-                                                            ambient))
-                            .toList();
-            values.put(given.name(), given.isRow() ? (Object) si : si.get(0));
-        }
-        List<Worked> workings = chain.run(Values.of(values)).workings();
+        List<Worked> workings = chain.run(Given.values(givens, ambient)).workings();
         Worked last = workings.get(workings.size() - 1);
         Step step = last.steps().get(last.steps().size() - 1);
         Slot asked = last.relation().slot(step.name()).orElseThrow();

@@ -2,7 +2,11 @@
 package hotside.problem;
 
 import hotside.cell.Channel;
+import hotside.relation.Values;
 import hotside.unit.Quantity;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -101,6 +105,27 @@ public record Given(
     /** True for a row of readings, false for a single number. */
     public boolean isRow() {
         return readings != 0;
+    }
+
+    /**
+     * What givens say that leave nothing to be drawn, in SI.
+     *
+     * @param ambient absolute pressure of the air around, Pa
+     */
+    public static Values values(List<Given> fixed, double ambient) {
+        Map<String, Object> map = new LinkedHashMap<>();
+        for (Given given : fixed) {
+            List<Double> si =
+                    given.si.values().stream()
+                            .map(
+                                    n ->
+                                            given.si
+                                                    .scale()
+                                                    .toSi(n.doubleValue(), given.quantity, ambient))
+                            .toList();
+            map.put(given.name, given.isRow() ? (Object) si : si.get(0));
+        }
+        return Values.of(map);
     }
 
     /** A single number. */

@@ -11,6 +11,7 @@ import hotside.unit.Quantity;
 import hotside.unit.Shown;
 import hotside.unit.UnitSystem;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -73,7 +74,7 @@ final class Sheet {
                         shown,
                         bare.ambient(),
                         bare.run(),
-                        java.util.Collections.nCopies(lines, none),
+                        Collections.nCopies(lines, none),
                         List.of(),
                         List.of(),
                         List.of());
