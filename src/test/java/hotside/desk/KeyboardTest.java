@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.page.HelpPage;
 import hotside.unit.UnitSystem;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -23,48 +22,17 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.web.WebView;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxRobot;
 
 /** The desk without a mouse. */
-class KeyboardTest {
+class KeyboardTest extends HandsOn {
     private static final int MOST_LINKS = 200;
     private static final String LESSON = "gate/what-opens-a-wastegate";
 
-    private static Library library;
-
-    private final FxRobot robot = new FxRobot();
-    private OpenDesk desk;
-    private DeskWindow window;
-    private RecordKeeper keeper;
-
-    @TempDir private Path data;
-
-    @BeforeAll
-    static void startTheToolkit() {
-        NoNetwork.install();
-        Screen.start();
-        library = Libraries.read();
-    }
-
     @BeforeEach
-    void open() {
-        desk = OpenDesk.open(library, data, record -> Optional.of(LESSON));
-        window = desk.window();
-        keeper = desk.keeper();
-    }
-
-    @AfterEach
-    void close() {
-        robot.release(new KeyCode[0]);
-        if (desk != null) {
-            desk.close();
-            desk = null;
-        }
+    void openTheLesson() {
+        open(record -> Optional.of(LESSON));
     }
 
     @Test
@@ -136,7 +104,7 @@ class KeyboardTest {
         key(KeyCode.CONTROL, KeyCode.DIGIT3);
         key(KeyCode.F1);
         close();
-        open();
+        openTheLesson();
         assertTrue(((ToggleButton) window.scene().lookup("#place-mywork")).isSelected());
     }
 
@@ -218,16 +186,6 @@ class KeyboardTest {
                     region.getBorder().getStrokes().get(0).getTopStroke(),
                     id);
         }
-    }
-
-    private void key(KeyCode... keys) {
-        robot.push(keys);
-        keeper.settle();
-        Screen.frames(2);
-    }
-
-    private Node focused() {
-        return window.scene().getFocusOwner();
     }
 
     private static List<Node> all(Node node) {

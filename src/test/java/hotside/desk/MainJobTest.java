@@ -11,43 +11,15 @@ import hotside.page.CalculatorState;
 import hotside.physics.gate.ValveForce;
 import hotside.problem.Answers;
 import hotside.problem.Variant;
-import java.nio.file.Path;
 import java.util.List;
-import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxRobot;
 
 /** The main job through the real window, by mouse and keyboard. */
-class MainJobTest {
+class MainJobTest extends HandsOn {
     private static final String LESSON = "gate/what-opens-a-wastegate";
-
-    private static Library library;
-
-    private final FxRobot robot = new FxRobot();
-    private OpenDesk desk;
-    private DeskWindow window;
-    private RecordKeeper keeper;
-
-    @TempDir private Path data;
-
-    @BeforeAll
-    static void startTheToolkit() {
-        NoNetwork.install();
-        Screen.start();
-        library = Libraries.read();
-    }
-
-    @AfterEach
-    void closeTheWindow() {
-        robot.release(new KeyCode[0]);
-        close();
-    }
 
     @Test
     void aLessonIsReadACalculatorMovedAProblemSolvedAndNothingForgotten() {
@@ -150,18 +122,6 @@ class MainJobTest {
         Screen.until(() -> window.page().value(field).orElse("").equals(text));
     }
 
-    private void clickInPage(String id) {
-        Point2D middle =
-                Screen.on(
-                        () -> {
-                            double[] box = window.page().bounds(id).orElseThrow();
-                            return window.page()
-                                    .node()
-                                    .localToScreen(box[0] + box[2] / 2, box[1] + box[3] / 2);
-                        });
-        robot.clickOn(middle.getX(), middle.getY());
-    }
-
     private void click(String query) {
         Screen.run(() -> scrollTo(window.scene().lookup(query)));
         Screen.frames(2);
@@ -177,19 +137,6 @@ class MainJobTest {
                                 - pane.getViewportBounds().getHeight();
                 pane.setVvalue(node.getBoundsInParent().getMinY() / Math.max(1, beyond));
             }
-        }
-    }
-
-    private void open() {
-        desk = OpenDesk.open(library, data, record -> record.remembered("lesson"));
-        window = desk.window();
-        keeper = desk.keeper();
-    }
-
-    private void close() {
-        if (desk != null) {
-            desk.close();
-            desk = null;
         }
     }
 }

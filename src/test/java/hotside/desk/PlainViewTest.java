@@ -13,7 +13,6 @@ import hotside.physics.gate.ValveForce;
 import hotside.problem.Answers;
 import hotside.problem.Variant;
 import hotside.unit.Numbers;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -25,47 +24,16 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
 import javafx.scene.web.WebView;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxRobot;
 
 /** The main job without the page, by native controls and keyboard alone. */
-class PlainViewTest {
+class PlainViewTest extends HandsOn {
     private static final String LESSON = "gate/what-opens-a-wastegate";
 
-    private static Library library;
-
-    private final FxRobot robot = new FxRobot();
-    private OpenDesk desk;
-    private DeskWindow window;
-    private RecordKeeper keeper;
-
-    @TempDir private Path data;
-
-    @BeforeAll
-    static void startTheToolkit() {
-        NoNetwork.install();
-        Screen.start();
-        library = Libraries.read();
-    }
-
     @BeforeEach
-    void open() {
-        desk = OpenDesk.open(library, data, record -> Optional.of(LESSON));
-        window = desk.window();
-        keeper = desk.keeper();
-    }
-
-    @AfterEach
-    void close() {
-        robot.release(new KeyCode[0]);
-        if (desk != null) {
-            desk.close();
-            desk = null;
-        }
+    void openTheLesson() {
+        open(record -> Optional.of(LESSON));
     }
 
     @Test
@@ -143,7 +111,7 @@ class PlainViewTest {
                     id + ": as many controls as the page has");
         }
         close();
-        open();
+        openTheLesson();
         assertTrue(find(WebView.class).isEmpty());
     }
 
@@ -217,16 +185,6 @@ class PlainViewTest {
     private void press(String id) {
         Screen.run(() -> find(Button.class, id).requestFocus());
         key(KeyCode.SPACE);
-    }
-
-    private void key(KeyCode... keys) {
-        robot.push(keys);
-        keeper.settle();
-        Screen.frames(2);
-    }
-
-    private Node focused() {
-        return window.scene().getFocusOwner();
     }
 
     private TextField field(String id) {

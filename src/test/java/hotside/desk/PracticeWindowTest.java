@@ -6,38 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotside.page.ProblemState;
 import hotside.problem.Answers;
-import java.nio.file.Path;
-import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxRobot;
 
 /** Practice and My work through the real window, by mouse and keyboard. */
-class PracticeWindowTest {
-    private static Library library;
-
-    private final FxRobot robot = new FxRobot();
-    private OpenDesk desk;
-    private DeskWindow window;
-    private RecordKeeper keeper;
-
-    @TempDir private Path data;
-
-    @BeforeAll
-    static void startTheToolkit() {
-        NoNetwork.install();
-        Screen.start();
-        library = Libraries.read();
-    }
-
-    @AfterEach
-    void closeTheWindow() {
-        robot.release(new KeyCode[0]);
-        desk.close();
-    }
+class PracticeWindowTest extends HandsOn {
 
     @Test
     void aProblemIsPractisedFoundInMyWorkAndDeleted() {
@@ -73,22 +46,8 @@ class PracticeWindowTest {
     private void type(String field, String text) {
         Screen.run(() -> window.page().reveal(field));
         Screen.frames(2);
-        Point2D middle =
-                Screen.on(
-                        () -> {
-                            double[] box = window.page().bounds(field).orElseThrow();
-                            return window.page()
-                                    .node()
-                                    .localToScreen(box[0] + box[2] / 2, box[1] + box[3] / 2);
-                        });
-        robot.clickOn(middle.getX(), middle.getY());
+        clickInPage(field);
         robot.write(text);
         Screen.until(() -> window.page().value(field).orElse("").equals(text));
-    }
-
-    private void open() {
-        desk = OpenDesk.open(library, data, record -> record.remembered("lesson"));
-        window = desk.window();
-        keeper = desk.keeper();
     }
 }
